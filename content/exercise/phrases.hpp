@@ -1,0 +1,36 @@
+// What the game itself says around the items, in the teacher's voice like everything else. A pack
+// carries a clip for each phrase that its skills need.
+#pragma once
+
+#include <span>
+#include <string_view>
+
+namespace wrenlet::exercise {
+
+struct Phrase {
+    std::string_view id;    // "sort.ask"
+    std::string_view text;  // what the teacher says into the microphone
+};
+
+/// Every phrase of the game.
+std::span<const Phrase> phraseTable();
+
+namespace phrase {
+inline constexpr std::string_view kWho = "who";                 // who is playing? touch your badge
+inline constexpr std::string_view kHello = "hello";             // a short welcome
+inline constexpr std::string_view kSortAsk = "sort.ask";        // where does it rhyme?
+inline constexpr std::string_view kSortShow = "sort.show";      // words that rhyme live together
+inline constexpr std::string_view kJoinAsk = "join.ask";        // bring them together
+inline constexpr std::string_view kJoinPick = "join.pick";      // which picture is it?
+inline constexpr std::string_view kCountAsk = "count.ask";      // one acorn for each word
+inline constexpr std::string_view kCountDone = "count.done";    // touch the leaf when you are done
+inline constexpr std::string_view kListenBoth = "listen.both";  // listen to both
+inline constexpr std::string_view kYouChose = "you.chose";      // you chose
+inline constexpr std::string_view kWeAsked = "we.asked";        // we are looking for
+inline constexpr std::string_view kNowYou = "now.you";          // now you
+inline constexpr std::string_view kListenAgain = "listen.again";  // listen again
+inline constexpr std::string_view kGoodbye = "goodbye";           // all for today
+inline constexpr std::string_view kNextChild = "next.child";      // give it to the next one
+}  // namespace phrase
+
+}  // namespace wrenlet::exercise

@@ -1,0 +1,56 @@
+// The classroom folder, all that is shared between desk and tablets: class.json (written by the
+// desk alone), packs/ (read-only once handed out), tablets/ (one snapshot a tablet, written by that
+// tablet alone). Each file has one writer and is replaced whole.
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "content/common/result.hpp"
+
+namespace wrenlet::pack {
+
+struct Child {
+    std::string id;                    // "c-07": never shown, never reused
+    std::string name;                  // given name; two children may share one
+    std::string badge;                 // "badge-07": what the child touches
+    std::vector<std::string> shields;  // contrasts never called missed: "b/v", "pin-pen"
+    bool operator==(const Child&) const = default;
+};
+
+struct ClassSettings {
+    int session_minutes = 6;         // 3 to 10
+    std::vector<std::string> focus;  // skill ids she pinned; empty: chosen for each child
+    bool operator==(const ClassSettings&) const = default;
+};
+
+struct ClassList {
+    std::string title;  // "Room 4"
+    std::vector<Child> children;
+    std::string pack;  // file name in packs/: "by-the-pond-1.zip"
+    ClassSettings settings;
+    bool operator==(const ClassList&) const = default;
+
+    const Child* child(std::string_view id) const;
+};
+
+Result<ClassList> readClassList(std::string_view json, std::string_view where);
+std::string writeClassList(const ClassList& list);
+
+/// Where things lie in a classroom folder.
+struct Classroom {
+    std::filesystem::path folder;
+    std::filesystem::path classFile() const { return folder / "class.json"; }
+    std::filesystem::path packFile(std::string_view name) const { return folder / "packs" / name; }
+    std::filesystem::path packs() const { return folder / "packs"; }
+    std::filesystem::path tablets() const { return folder / "tablets"; }
+    std::filesystem::path snapshot(std::string_view tablet) const {
+        return folder / "tablets" / (std::string(tablet) + ".db");
+    }
+};
+
+Result<ClassList> openClassList(const Classroom& classroom);
+
+}  // namespace wrenlet::pack

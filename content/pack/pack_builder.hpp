@@ -1,0 +1,51 @@
+// From a unit to a pack: looks words up, makes the items of every skill, works out what has to be
+// heard and seen, and gathers it from wherever clips and pictures come from.
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <span>
+#include <string>
+
+#include "content/common/result.hpp"
+#include "content/exercise/vocabulary.hpp"
+#include "content/pack/pack.hpp"
+#include "content/pack/unit.hpp"
+#include "content/speech/lexicon.hpp"
+
+namespace wrenlet::pack {
+
+/// A unit's words with sounds and parts. Errors: a word that the dictionary does not have and that
+/// has no sounds given, by its place. Compounds' parts are added as words.
+Result<exercise::Vocabulary> readVocabulary(const Unit& unit, const speech::Lexicon& lexicon);
+
+/// Something that has to be heard: what a recording or the demo voice must say.
+struct VoiceNeed {
+    enum class Kind { word, sound, part, sentence, phrase };
+    std::string id;                // the clip's id
+    std::string text;              // "rainbow", "The duck sits on the pond.", "/k/"
+    speech::Pronunciation sounds;  // of a word, sound or part; empty for sentences and phrases
+    Kind kind = Kind::word;
+    bool question = false;  // its tune rises
+};
+
+/// Each clip once, in the order in which it is pleasant to record them.
+std::vector<VoiceNeed> voiceNeeds(const exercise::Vocabulary& vocabulary,
+                                  std::span<const exercise::Item> items);
+
+/// Where clips and pictures come from: recordings first, the demo voice after, the picture set.
+class Media {
+  public:
+    virtual ~Media() = default;
+    /// Nothing when it has none; a problem when what it has is no use.
+    virtual Result<Clip> clip(const VoiceNeed& need) = 0;
+    virtual Result<Picture> picture(std::string_view id) = 0;
+};
+
+using Progress = std::function<void(std::size_t done, std::size_t all, std::string_view what)>;
+
+/// The whole pack, checked. Warnings name what was left out and why.
+Result<Pack> buildPack(const Unit& unit, std::uint32_t version, const speech::Lexicon& lexicon,
+                       Media& media, const Progress& progress);
+
+}  // namespace wrenlet::pack

@@ -1,0 +1,40 @@
+// What the desk says of the children: for each sound by task the counts, the range, the foils that
+// were taken and one of four words. Values only; the desk draws them, the command prints them.
+#pragma once
+
+#include <span>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "content/common/result.hpp"
+#include "content/pack/classroom.hpp"
+#include "content/practice/mastery.hpp"
+#include "content/practice/response.hpp"
+
+namespace wrenlet::practice {
+
+struct SoundLine {
+    Cell cell;
+    Evidence evidence;
+    bool shielded = false;                 // never called missed
+    Standing said = Standing::too_little;  // what the desk says, shields taken into account
+};
+
+struct ChildProgress {
+    pack::Child child;
+    std::vector<SoundLine> lines;  // by skill in the table's order; within one, most missed first
+    int answers = 0;               // first tries
+    int days = 0;
+    std::int64_t practised_ms = 0;  // sum of the times taken
+};
+
+/// Every child of the class, in its order, also those who have not played.
+std::vector<ChildProgress> progressOf(const pack::ClassList& list,
+                                      std::span<const Response> responses);
+
+/// For `wrenlet-desk progress --json`. Carries the caution beside the figures.
+std::string progressJson(const pack::ClassList& list, std::span<const ChildProgress> children,
+                         std::span<const Problem> problems);
+
+}  // namespace wrenlet::practice

@@ -1,0 +1,79 @@
+// A tablet's own memory: every response, in SQLite with a write-ahead log, each committed to disk
+// before the child hears the next prompt. A snapshot of it is what the desk gathers.
+#pragma once
+
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <string_view>
+#include <vector>
+
+#include "content/common/result.hpp"
+#include "content/practice/response.hpp"
+
+namespace wrenlet::practice {
+
+/// A child's turn at the tablet. Open until it is ended, across crashes and restarts.
+struct Session {
+    std::int64_t id = 0;  // its sequence on this tablet
+    std::string child;
+    std::string pack;
+    std::uint64_t seed = 0;  // everything random in it follows from this
+    std::int64_t day = 0;
+    std::int64_t played_ms = 0;  // time spent so far; pauses left out
+    bool ended = false;
+    bool operator==(const Session&) const = default;
+};
+
+class Store {
+  public:
+    /// Opens or makes the store. `tablet` names a new one and is ignored for one that has a name.
+    /// Errors: not a store of ours, a newer format, the disk is full or read-only.
+    static Result<Store> open(const std::filesystem::path& path, std::string_view tablet);
+
+    const std::string& tablet() const;
+
+    Result<Session> beginSession(std::string_view child, std::string_view pack, std::uint64_t seed,
+                                 std::int64_t day);
+    /// The child's open session of that day and pack, if there is one.
+    std::optional<Session> openSession(std::string_view child, std::string_view pack,
+                                       std::int64_t day) const;
+    Result<Done> endSession(std::int64_t session, std::int64_t played_ms);
+
+    /// Gives the response its tablet and sequence and commits it (synchronous FULL): when this
+    /// returns, the row outlives a power cut. `played_ms` is the session's time so far.
+    Result<Response> append(Response response, std::int64_t played_ms);
+
+    /// Everything the child did, oldest first.
+    std::vector<Response> history(std::string_view child) const;
+    std::vector<Response> all() const;
+
+    /// How many sessions the child has ended on this tablet: the pond-side grows by it.
+    int endedSessions(std::string_view child) const;
+
+    /// A copy of the whole store, written aside and renamed to `path`.
+    Result<Done> snapshot(const std::filesystem::path& path) const;
+
+    Store(Store&&) noexcept;
+    Store& operator=(Store&&) noexcept;
+    ~Store();
+
+  private:
+    struct Database;
+    explicit Store(std::unique_ptr<Database> database);
+    std::unique_ptr<Database> database_;
+};
+
+/// Reads a snapshot that another tablet wrote, without changing it. Errors name the file: cut
+/// short, not a store, a newer format.
+Result<std::vector<Response>> readSnapshot(const std::filesystem::path& path);
+
+/// Every response in a classroom's tablets/, each (tablet, sequence) once, in that order, whatever
+/// the order and number of the files. Problems name the files that could not be read.
+struct Gathered {
+    std::vector<Response> responses;
+    std::vector<Problem> problems;
+};
+Gathered gather(const std::filesystem::path& tablets_folder);
+
+}  // namespace wrenlet::practice

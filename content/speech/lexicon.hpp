@@ -1,0 +1,36 @@
+// How words are said: the pronouncing dictionary, compiled at build time into one file that is
+// mapped and searched in place, and the few repairs a child's words need.
+#pragma once
+
+#include <filesystem>
+#include <memory>
+#include <string_view>
+#include <vector>
+
+#include "content/common/result.hpp"
+#include "content/speech/phoneme.hpp"
+
+namespace wrenlet::speech {
+
+class Lexicon {
+  public:
+    /// Maps a compiled dictionary. Errors: not there, not one of ours, cut short.
+    static Result<Lexicon> open(const std::filesystem::path& path);
+
+    /// Every pronunciation listed for `word` (any case), the likeliest first, repairs applied;
+    /// empty for a word it does not have.
+    std::vector<Pronunciation> lookUp(std::string_view word) const;
+
+    std::size_t wordCount() const;
+
+    Lexicon(Lexicon&&) noexcept;
+    Lexicon& operator=(Lexicon&&) noexcept;
+    ~Lexicon();
+
+  private:
+    struct Mapping;
+    explicit Lexicon(std::unique_ptr<Mapping> mapping);
+    std::unique_ptr<Mapping> mapping_;
+};
+
+}  // namespace wrenlet::speech

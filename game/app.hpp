@@ -1,0 +1,69 @@
+// The child's program without a screen: badges, sessions, rounds, the ending, the adult's page.
+// Fingers and time go in, frames and speech come out; the outer layer only carries them.
+#pragma once
+
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "content/common/clock.hpp"
+#include "content/common/result.hpp"
+#include "content/pack/classroom.hpp"
+#include "content/pack/pack.hpp"
+#include "content/practice/scheduler.hpp"
+#include "content/practice/store.hpp"
+#include "game/stage/finger.hpp"
+#include "game/stage/frame.hpp"
+#include "game/stage/voice.hpp"
+
+namespace wrenlet::game {
+
+struct AppOptions {
+    std::optional<std::uint64_t> seed;  // of the next session; drawn from the clock when absent
+    bool motion = true;
+};
+
+/// What the app is handed. All must outlive it.
+struct AppParts {
+    const pack::ClassList& list;
+    const pack::Pack& pack;
+    practice::Store& store;
+    const practice::Scheduler& scheduler;
+    Voice& voice;
+    const Clock& clock;              // the time of day, for rows; never for motion
+    std::vector<Problem> problems;   // what went wrong at the start, for the adult's page
+    std::filesystem::path snapshot;  // where the tablet's snapshot goes; empty: nowhere
+};
+
+class App {
+  public:
+    App(AppParts parts, AppOptions options, ScreenSize screen);
+    ~App();
+
+    void resize(ScreenSize screen, Millis now);
+    void touch(const Contact& contact, Millis now);
+    /// Lets everything happen that is due at `now`. Time never runs backward.
+    void step(Millis now);
+    Frame frame(Millis now) const;
+    /// True while something moves, so that frames are wanted at the screen's rate.
+    bool isMoving(Millis now) const;
+    /// The next moment at which step() has something to do, if nothing is touched before.
+    std::optional<Millis> nextDue(Millis now) const;
+
+    /// What is on the screen, in words, for scripts and tests: "badges", "sort: asked",
+    /// "join: explain", "ending", "adult".
+    std::string place() const;
+    /// The box of a thing that can be touched now, by its name ("badge:c-01", "home:0", "card",
+    /// "tile:1", "choice:hat", "acorn", "pad:2", "done", "replay", "leave"); none if not there.
+    std::optional<Box> boxOf(std::string_view name) const;
+    /// All such names that are on the screen now.
+    std::vector<std::string> touchables() const;
+
+  private:
+    struct State;
+    std::unique_ptr<State> state_;
+};
+
+}  // namespace wrenlet::game
