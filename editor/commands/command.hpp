@@ -1,0 +1,23 @@
+// The desk without a window: one function a command, with its words, its streams and its files
+// passed in, so that anyone can check from outside what the program says.
+#pragma once
+
+#include <filesystem>
+#include <ostream>
+#include <span>
+#include <string>
+
+namespace wrenlet::desk {
+
+struct Console {
+    std::ostream& out;              // what was asked for, and nothing else (JSON with --json)
+    std::ostream& err;              // problems and progress
+    std::filesystem::path assets;   // share/wrenlet: lexicon.bin, art/, fonts/, pictures/
+};
+
+/// 0 when done, 1 when the input has errors (each said on err), 2 when the words of the call are off.
+int buildCommand(std::span<const std::string> args, Console console);     // UNIT.json --out PACK.zip
+int checkCommand(std::span<const std::string> args, Console console);     // PACK.zip [--json]
+int progressCommand(std::span<const std::string> args, Console console);  // CLASSROOM [--json]
+
+}  // namespace wrenlet::desk
