@@ -1,0 +1,175 @@
+#!/usr/bin/env bash
+# The set-up that ./play and ./check share, on machines that are made up: a copy of it runs with a
+# PATH that holds only stand-ins, so nothing here is installed or asked for over a network.
+#   scripts_test.sh PROJECT_ROOT CASE
+# shellcheck disable=SC2016 # what a stand-in does is written here and expanded there
+set -euo pipefail
+project=$1
+place=$(mktemp -d)
+trap 'rm -rf "$place"' EXIT
+bin=$place/bin
+output=$place/output
+
+# A machine with everything: each stand-in writes down how it was called.
+mkdir -p "$bin" "$place/assets/make" "$place/assets/node_modules"
+cp "$project/assets/make/setup.sh" "$place/assets/make"
+cp "$project/assets/package-lock.json" "$place/assets"
+cp "$project/assets/package-lock.json" "$place/assets/node_modules/.installed-lock.json"
+echo 'ID=debian' >"$place/os-release"
+for tool in bash awk sed grep cat cmp cp mkdir dirname tail env rm getconf; do
+    ln -s "$(command -v $tool)" "$bin/$tool"
+done
+
+# stand_in NAME [LINE...]: a program that notes its call, then does these lines.
+stand_in() {
+    local name=$1
+    shift
+    printf '%s\n' "#!$(command -v bash)" "echo \"$name \$*\" >>'$place/calls'" "$@" >"$bin/$name"
+    chmod +x "$bin/$name"
+}
+for tool in g++ ninja pkg-config ccache node npm apt-get; do stand_in "$tool"; done
+stand_in cmake 'echo "cmake version 3.25.1"'
+stand_in id 'echo 0'
+stand_in dpkg-query 'shift 3; for name in "$@"; do printf "%s installed," "$name"; done'
+touch "$place/calls"
+
+set_up() {
+    (
+        cd "$place"
+        PATH=$bin WRENLET_OS_RELEASE=$place/os-release \
+            "$bin/bash" -c 'set -euo pipefail; . assets/make/setup.sh; set_up; echo went on'
+    ) >"$output" 2>&1
+}
+
+wrong() {
+    printf '%s\n--- it said:\n' "$1"
+    cat "$output"
+    printf -- '--- it called:\n'
+    cat "$place/calls"
+    exit 1
+}
+says() { grep -q -- "$1" "$output" || wrong "did not say: $1"; }
+called() { grep -q -- "$1" "$place/calls" || wrong "did not call: $1"; }
+not_called() { ! grep -q -- "$1" "$place/calls" || wrong "called: $1"; }
+goes_on() { if set_up; then says "went on"; else wrong "did not go on"; fi; }
+stops() { if set_up; then wrong "did not end with an error"; fi; says "To go on:"; }
+
+without_libzip() {
+    stand_in dpkg-query 'shift 3; for name in "$@"; do [ "$name" = libzip-dev ] || printf "%s installed," "$name"; done' \
+        "[ ! -e '$place/grown' ] || printf 'libzip-dev installed,'"
+}
+
+nothing_is_missing() {
+    goes_on
+    not_called apt-get
+    not_called "npm --prefix"
+}
+
+a_missing_library_is_installed() {
+    without_libzip
+    stand_in apt-get "case \"\$*\" in *install*) echo >'$place/grown' ;; esac"
+    goes_on
+    called "apt-get .*update"
+    called "apt-get .*install -y --no-install-recommends libzip-dev\$"
+}
+
+a_library_that_is_still_missing() {
+    without_libzip
+    stops
+    says "still missing after the installation: libzip-dev"
+}
+
+a_program_without_its_package_counts() {
+    stand_in dpkg-query 'shift 3; for name in "$@"; do [ "$name" = npm ] || printf "%s installed," "$name"; done'
+    goes_on
+    not_called apt-get
+}
+
+an_installation_that_fails() {
+    rm "$bin/npm"
+    stand_in apt-get 'echo "E: Unable to locate package npm"' 'exit 100'
+    stops
+    says "Unable to locate package npm"
+    says "apt-get could not install"
+}
+
+someone_else_without_sudo() {
+    without_libzip
+    stand_in id 'echo 1000'
+    stops
+    says "there is no sudo"
+    says "libzip-dev"
+    not_called apt-get
+}
+
+someone_else_with_sudo() {
+    without_libzip
+    stand_in id 'echo 1000'
+    stand_in sudo "case \"\$*\" in *install*) echo >'$place/grown' ;; esac"
+    goes_on
+    called "sudo env DEBIAN_FRONTEND=noninteractive apt-get .*install"
+    not_called "^apt-get"
+}
+
+an_old_cmake() {
+    stand_in cmake 'echo "cmake version 3.22.1"'
+    stops
+    says "cmake 3.22.1 is too old: 3.25"
+}
+
+a_newer_cmake() {
+    stand_in cmake 'echo "cmake version 4.0.2"'
+    goes_on
+}
+
+another_system_with_everything() {
+    echo 'ID=fedora' >"$place/os-release"
+    goes_on
+    says "untested"
+    not_called apt-get
+}
+
+another_system_without() {
+    echo 'ID=fedora' >"$place/os-release"
+    rm "$bin/ninja"
+    stand_in pkg-config '[ "$2" != libzip ]'
+    stops
+    says "not found: ninja libzip"
+    says "Debian: .*ninja-build.*libzip-dev"
+    says "Fedora (untested): .*libzip-devel"
+    not_called apt-get
+}
+
+no_system_file_at_all() {
+    rm "$place/os-release" "$bin/g++"
+    stops
+    says "not found: g++"
+}
+
+a_kin_of_ubuntu() {
+    printf 'ID=linuxmint\nID_LIKE="ubuntu debian"\n' >"$place/os-release"
+    without_libzip
+    stand_in apt-get "case \"\$*\" in *install*) echo >'$place/grown' ;; esac"
+    goes_on
+    called apt-get
+}
+
+a_changed_lock() {
+    echo >>"$place/assets/package-lock.json"
+    goes_on
+    called "npm --prefix $place/assets ci"
+    : >"$place/calls"
+    goes_on
+    not_called "^npm"
+}
+
+npm_that_cannot_fetch() {
+    rm "$place/assets/node_modules/.installed-lock.json"
+    stand_in npm 'echo "npm ERR! network"' 'exit 1'
+    stops
+    says "npm ERR! network"
+    says "npm could not fetch"
+    [ ! -e "$place/assets/node_modules/.installed-lock.json" ] || wrong "took it for installed"
+}
+
+"$2"
