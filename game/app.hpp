@@ -35,6 +35,7 @@ struct AppParts {
     const Clock& clock;              // the time of day, for rows; never for motion
     std::vector<Problem> problems;   // what went wrong at the start, for the adult's page
     std::filesystem::path snapshot;  // where the tablet's snapshot goes; empty: nowhere
+    std::filesystem::path data{};    // where the store lies, for the adult's page
 };
 
 class App {
@@ -60,6 +61,11 @@ class App {
     std::optional<Box> boxOf(std::string_view name) const;
     /// All such names that are on the screen now.
     std::vector<std::string> touchables() const;
+    /// What a child who knows the answer would touch next ("card", then "home:1"); nothing while
+    /// there is only listening to do. A drag goes from one such thing to the one that follows it.
+    std::optional<std::string> rightTouch() const;
+    /// True once an adult has asked to close the program.
+    bool wantsToClose() const;
 
   private:
     struct State;
