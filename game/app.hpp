@@ -62,7 +62,8 @@ class App {
     /// All such names that are on the screen now.
     std::vector<std::string> touchables() const;
     /// What a child who knows the answer would touch next ("card", then "home:1"); nothing while
-    /// there is only listening to do. A drag goes from one such thing to the one that follows it.
+    /// there is only listening to do. A drag goes from one such thing to the one that follows it:
+    /// a piece counts as lifted from the finger's down on it.
     std::optional<std::string> rightTouch() const;
     /// True once an adult has asked to close the program.
     bool wantsToClose() const;

@@ -1,5 +1,11 @@
 // From contacts on the glass to the one finger that plays: resting palms, contacts at the edge and
 // second fingers are left out, so that a scene sees one calm hand.
+//
+// The first contact plays. Ignored until they are lifted: contacts wider than a fingertip, contacts
+// that begin at an edge of the screen (a palm, a thumb that holds the tablet, a swipe from
+// outside), and second fingers. One exception: a contact that has only rested where it fell holds
+// nothing and so gives way to the next one. The figures are this project's own, for hands of 5 to 7
+// years.
 #pragma once
 
 #include <cstdint>
@@ -27,18 +33,36 @@ struct Touch {
     Point at;
 };
 
+inline constexpr float kPalmMm = 30;               // wider than this is no fingertip
+inline constexpr float kEdgeMm = 4, kEdgePx = 12;  // px where the display's size is not known
+inline constexpr float kStillMm = 3, kStillPx = 12;
+inline constexpr Millis kRestMillis = 1500;  // still for this long from its down: it only rests
+
 class FingerFilter {
   public:
     explicit FingerFilter(ScreenSize screen) : screen_(screen) {}
-    /// The touch that `contact` makes, if it is the playing finger's.
-    std::optional<Touch> feed(const Contact& contact, Millis now);
+    /// What `contact` does as the playing finger: mostly one touch or none. A down may come after
+    /// a cancel, when the finger before was lost without an up or only rested. Each down is
+    /// followed by exactly one up or cancel.
+    std::vector<Touch> feed(const Contact& contact, Millis now);
     /// Lifts the playing finger as if it had been cancelled (rotation, pause).
     std::optional<Touch> reset(ScreenSize screen);
 
   private:
+    struct Playing {
+        std::int64_t id = 0;
+        Point began, last;
+        Millis since = 0;
+        bool still = true;
+    };
+
+    bool beginsAtEdge(Point at) const;
+    bool isNear(Point a, Point b) const;
+    void ignore(std::int64_t id);
+    Touch cancelPlaying();
+
     ScreenSize screen_;
-    std::optional<std::int64_t> playing_;
-    Point last_;
+    std::optional<Playing> playing_;
     std::vector<std::int64_t> ignored_;
 };
 
