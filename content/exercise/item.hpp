@@ -14,11 +14,13 @@
 namespace wrenlet::exercise {
 
 /// Where in the word or sentence the deciding sound stands. `rime` is a whole rime (cat, hat);
-/// `whole` a part of a compound or a syllable; `word_count` a number of words.
+/// `whole` a part of a compound or a syllable; `word_count` a number of words. `middle` is any
+/// place between the first sound and the last: the vowel of "cat", the second sound of "stop".
 enum class Position : std::uint8_t { first, middle, last, rime, whole, word_count };
 
 std::string_view positionId(Position position);  // "first", "word-count"
-Position positionFromId(std::string_view id);    // REQUIRES: one of those names
+/// `first` for a name that is none of those: positionId() of it then differs from `id`.
+Position positionFromId(std::string_view id);
 
 /// The sound that an answer is evidence on: IPA ("k", "æt"), a part's word ("bow"), or a number
 /// of words ("5").
@@ -57,6 +59,9 @@ struct Item {
     TurnsOn turns_on;
     bool operator==(const Item&) const = default;
 };
+
+/// The id of an item with this skill, subject and choices: "phoneme.blend/cat/bee+cat+hat".
+std::string itemId(const Item& item);
 
 /// True iff two items offer the same choices, so that one follows the other in the same round.
 bool sameChoices(const Item& a, const Item& b);

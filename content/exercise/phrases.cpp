@@ -1,0 +1,35 @@
+#include "content/exercise/phrases.hpp"
+
+#include <array>
+
+namespace wrenlet::exercise {
+
+namespace {
+
+// Short, warm, and whole on either side of a cut: some are followed by a word of the item. None
+// says "wrong"; after a slip the child hears both words and why.
+constexpr std::array<Phrase, 15> kPhrases = {{
+    {phrase::kWho, "Who is playing? Touch your badge."},
+    {phrase::kHello, "Hello! Let's listen together."},
+    {phrase::kSortAsk, "Where does this one rhyme?"},
+    {phrase::kSortShow, "Words that rhyme live together."},
+    {phrase::kJoinAsk, "Listen, and bring them together."},
+    {phrase::kJoinPick, "Which picture is it?"},
+    {phrase::kCountAsk, "One acorn for each word."},
+    {phrase::kCountDone, "Touch the leaf when you are done."},
+    {phrase::kListenBoth, "Let's listen to both."},
+    {phrase::kYouChose, "You chose"},
+    {phrase::kWeAsked, "We are looking for"},
+    {phrase::kNowYou, "Now you."},
+    {phrase::kListenAgain, "Listen again."},
+    {phrase::kGoodbye, "That was good listening. All done for today!"},
+    {phrase::kNextChild, "Now it is the next one's turn."},
+}};
+
+}  // namespace
+
+std::span<const Phrase> phraseTable() {
+    return kPhrases;
+}
+
+}  // namespace wrenlet::exercise
