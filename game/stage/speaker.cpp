@@ -1,0 +1,63 @@
+#include "game/stage/speaker.hpp"
+
+#include <algorithm>
+#include <vector>
+
+namespace wrenlet::game {
+
+namespace {
+
+class Held {
+  public:
+    explicit Held(SoundLock& lock) : lock_(lock) { lock_.lock(); }
+    ~Held() { lock_.unlock(); }
+    Held(const Held&) = delete;
+    Held& operator=(const Held&) = delete;
+
+  private:
+    SoundLock& lock_;
+};
+
+// Rounded up, so that a scene that waits for the end never cuts the last sample.
+Millis millisUntil(std::int64_t samples) {
+    return (samples + kSamplesPerMilli - 1) / kSamplesPerMilli;
+}
+
+}  // namespace
+
+Speech Speaker::say(const Utterance& utterance, Millis now) {
+    Speech speech;
+    std::vector<Mixer::Line> lines;
+    std::int64_t at = 0;
+    for (const Spoken& spoken : utterance) {
+        at += std::max<Millis>(spoken.gap_before, 0) * kSamplesPerMilli;
+        const Pcm* pcm = bank_.clip(spoken.clip);
+        const std::int64_t length = pcm != nullptr ? static_cast<std::int64_t>(pcm->samples.size())
+                                                   : kMissingClipMillis * kSamplesPerMilli;
+        if (pcm != nullptr) lines.push_back({pcm, at});
+        speech.clips.push_back({now + at / kSamplesPerMilli, now + millisUntil(at + length)});
+        at += length;
+    }
+    speech.end = now + millisUntil(at);
+
+    const Held held(lock_);
+    mixer_.stop(Mixer::Lane::voice);
+    mixer_.begin(Mixer::Lane::voice, lines);
+    return speech;
+}
+
+void Speaker::hush() {
+    const Held held(lock_);
+    mixer_.stop(Mixer::Lane::voice);
+}
+
+void Speaker::cue(std::string_view name) {
+    const Pcm* pcm = cues_.find(name);
+    if (pcm == nullptr) return;
+    const Mixer::Line line{pcm, 0};
+    const Held held(lock_);
+    mixer_.stop(Mixer::Lane::cue);
+    mixer_.begin(Mixer::Lane::cue, {&line, 1});
+}
+
+}  // namespace wrenlet::game

@@ -1,0 +1,56 @@
+// The voice of the game: lays a scene's words out on the mixer's sample clock and tells the scene
+// when each will sound, in the game's own time.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "game/stage/cues.hpp"
+#include "game/stage/mixer.hpp"
+#include "game/stage/voice.hpp"
+
+namespace wrenlet::game {
+
+/// Where decoded clips come from.
+class ClipBank {
+  public:
+    virtual ~ClipBank() = default;
+    /// The clip, decoded now if it was not before; null when there is none or it is no sound. What
+    /// it points to stays for as long as the bank.
+    virtual const Pcm* clip(std::string_view id) = 0;
+};
+
+/// Keeps a sound device's callback out of the mixer while voices change.
+class SoundLock {
+  public:
+    virtual ~SoundLock() = default;
+    virtual void lock() = 0;
+    virtual void unlock() = 0;
+};
+
+/// Silence in place of a clip that the pack lacks, so that the rest is still heard in turn.
+inline constexpr Millis kMissingClipMillis = 300;
+
+class Speaker final : public Voice {
+  public:
+    /// All three must outlive it.
+    Speaker(Mixer& mixer, ClipBank& bank, SoundLock& lock)
+        : mixer_(mixer), bank_(bank), lock_(lock) {}
+
+    Speech say(const Utterance& utterance, Millis now) override;
+    void hush() override;
+    void cue(std::string_view name) override;
+    std::string trouble() const override { return trouble_; }
+
+    /// What the sound device says of itself, in words for an adult; empty when all is well.
+    void setTrouble(std::string trouble) { trouble_ = std::move(trouble); }
+
+  private:
+    Mixer& mixer_;
+    ClipBank& bank_;
+    SoundLock& lock_;
+    Cues cues_;
+    std::string trouble_;
+};
+
+}  // namespace wrenlet::game
