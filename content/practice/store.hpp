@@ -25,11 +25,22 @@ struct Session {
     bool operator==(const Session&) const = default;
 };
 
+/// The largest snapshot that is read, and so the largest store that is written: more than half a
+/// million answers on one tablet.
+inline constexpr std::uint64_t kMostSnapshotBytes = 256ull << 20;
+
+struct StoreOptions {
+    std::int64_t most_bytes = static_cast<std::int64_t>(kMostSnapshotBytes);
+};
+
 class Store {
   public:
-    /// Opens or makes the store. `tablet` names a new one and is ignored for one that has a name.
-    /// Errors: not a store of ours, a newer format, the disk is full or read-only.
-    static Result<Store> open(const std::filesystem::path& path, std::string_view tablet);
+    /// Opens or makes the store, and its folder. `tablet` names a new one (letters, digits and
+    /// hyphens) and is ignored for one that has a name. The store is locked until it is closed.
+    /// Errors: not a store of ours, a newer format, the disk is full or read-only, another program
+    /// has it open. A file that is refused is left as it is.
+    static Result<Store> open(const std::filesystem::path& path, std::string_view tablet,
+                              StoreOptions options = {});
 
     const std::string& tablet() const;
 
@@ -41,7 +52,8 @@ class Store {
     Result<Done> endSession(std::int64_t session, std::int64_t played_ms);
 
     /// Gives the response its tablet and sequence and commits it (synchronous FULL): when this
-    /// returns, the row outlives a power cut. `played_ms` is the session's time so far.
+    /// returns, the row outlives a power cut. `played_ms` is the session's time so far. When it
+    /// fails nothing is kept of the response, and its sequence goes to the next one.
     Result<Response> append(Response response, std::int64_t played_ms);
 
     /// Everything the child did, oldest first.

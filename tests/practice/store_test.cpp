@@ -1,0 +1,263 @@
+#include "content/practice/store.hpp"
+
+#include <doctest/doctest.h>
+
+#include <string>
+#include <utility>
+
+#include "tests/practice/samples.hpp"
+
+#ifndef _WIN32
+#include <sys/resource.h>
+
+#include <csignal>
+#endif
+
+using namespace wrenlet;
+using namespace wrenlet::practice;
+
+namespace {
+
+Store opened(const std::filesystem::path& path, StoreOptions options = {}) {
+    auto store = Store::open(path, "t-4f2a", options);
+    for (const Problem& problem : store.problems()) FAIL(sentence(problem));
+    return std::move(store.value());
+}
+
+std::string why(const Result<Store>& result) {
+    return result.ok() ? "opened" : sentence(result.problems().front());
+}
+
+}  // namespace
+
+TEST_CASE("Store: a response comes back as it was given, after closing and opening") {
+    const samples::Folder folder;
+    Response given = samples::response();
+    given.means = "heard /ɛ/ for /æ/ \"middle\"";
+    given.chosen = "pen";
+    given.choices = {"pen", "hat", "do\"g", "ʃ,\\x"};
+    given.try_number = 2;
+    given.hearings = 3;
+    given.turns_on = {"5", exercise::Position::word_count};
+    {
+        Store store = opened(folder / "deep/er/store.db");
+        REQUIRE(store.beginSession("c-01", given.pack, 7, given.day).ok());
+        const auto kept = store.append(given, 2400);
+        REQUIRE(kept.ok());
+        given.tablet = "t-4f2a";
+        given.sequence = 1;
+        CHECK(kept.value() == given);
+    }
+    const Store store = opened(folder / "deep/er/store.db");
+    CHECK(store.tablet() == "t-4f2a");
+    REQUIRE(store.history("c-01").size() == 1);
+    CHECK(store.history("c-01")[0] == given);
+    CHECK(store.all() == store.history("c-01"));
+    CHECK(store.history("c-02").empty());
+}
+
+TEST_CASE("Store: sequences run on across sessions and programs, also when rows are deleted") {
+    const samples::Folder folder;
+    for (int run = 0; run < 3; ++run) {
+        Store store = opened(folder / "store.db");
+        const auto session = store.beginSession("c-01", "p 1", 1, 5);
+        Response response = samples::response();
+        response.session = session.value().id;
+        for (int i = 1; i <= 4; ++i)
+            CHECK(store.append(response, i).value().sequence == run * 4 + i);
+    }
+    samples::runSql(folder / "store.db", "DELETE FROM response WHERE sequence > 10");
+    Store store = opened(folder / "store.db");
+    CHECK(store.append(samples::response(), 1).value().sequence == 13);
+}
+
+TEST_CASE("Store: a session stays open until it is ended, and knows its seed and time played") {
+    const samples::Folder folder;
+    const std::uint64_t seed = 0xFEDCBA9876543210ull;
+    {
+        Store store = opened(folder / "store.db");
+        CHECK_FALSE(store.openSession("c-01", "p 1", 5).has_value());
+        const Session begun = store.beginSession("c-01", "p 1", seed, 5).value();
+        CHECK(begun.id == 1);
+        REQUIRE(store.append(samples::response(), 61'000).ok());
+    }
+    Store store = opened(folder / "store.db");
+    const Session expected{1, "c-01", "p 1", seed, 5, 61'000, false};
+    REQUIRE(store.openSession("c-01", "p 1", 5).has_value());
+    CHECK(*store.openSession("c-01", "p 1", 5) == expected);
+    CHECK_FALSE(store.openSession("c-01", "p 1", 6).has_value());
+    CHECK_FALSE(store.openSession("c-01", "p 2", 5).has_value());
+    CHECK_FALSE(store.openSession("c-02", "p 1", 5).has_value());
+    CHECK(store.endedSessions("c-01") == 0);
+
+    REQUIRE(store.endSession(1, 90'000).ok());
+    CHECK_FALSE(store.openSession("c-01", "p 1", 5).has_value());
+    CHECK(store.endedSessions("c-01") == 1);
+}
+
+TEST_CASE("Store: what makes no sense is refused before it is written") {
+    const samples::Folder folder;
+    Store store = opened(folder / "store.db");
+    REQUIRE(store.beginSession("c-01", "p 1", 1, 5).ok());
+    Response response = samples::response();
+    SUBCASE("no session of that number") {
+        response.session = 99;
+    }
+    SUBCASE("no choices") {
+        response.choices.clear();
+    }
+    SUBCASE("no child") {
+        response.child.clear();
+    }
+    SUBCASE("a text without end") {
+        response.means = std::string(5000, 'x');
+    }
+    SUBCASE("a try before the first") {
+        response.try_number = 0;
+    }
+    CHECK_FALSE(store.append(response, 1).ok());
+    CHECK(store.all().empty());
+    REQUIRE(store.append(samples::response(), 1).ok());
+    CHECK(store.all().size() == 1);
+}
+
+TEST_CASE("Store: a time taken out of range is brought into it, not lost") {
+    const samples::Folder folder;
+    Store store = opened(folder / "store.db");
+    REQUIRE(store.beginSession("c-01", "p 1", 1, 5).ok());
+    Response response = samples::response();
+    response.took_ms = -5;
+    CHECK(store.append(response, 1).value().took_ms == 0);
+    response.took_ms = 1'000'000'000'000;
+    CHECK(store.append(response, 1).value().took_ms == 86'400'000);
+}
+
+TEST_CASE("Store: a second program is told that the first has it open") {
+    const samples::Folder folder;
+    {
+        const Store first = opened(folder / "store.db");
+        CHECK(why(Store::open(folder / "store.db", "t-9")) ==
+              "store.db: Another program is using this file. Close the other one, then start "
+              "again.");
+    }
+    CHECK(Store::open(folder / "store.db", "t-9").value().tablet() == "t-4f2a");
+}
+
+TEST_CASE("Store: other files are refused with their name, and left as they are") {
+    const samples::Folder folder;
+    const auto path = folder / "store.db";
+    std::string message;
+    SUBCASE("text") {
+        samples::writeBytes(path, std::string(3000, 'x'));
+        message = "store.db: This is not a store of answers. Choose another file.";
+    }
+    SUBCASE("another program's database") {
+        samples::runSql(path, "CREATE TABLE note (text); INSERT INTO note VALUES ('mine')");
+        message =
+            "store.db: This is some other program's file. Choose another folder for this "
+            "tablet's answers.";
+    }
+    SUBCASE("a newer format") {
+        { opened(path); }
+        samples::runSql(path, "PRAGMA user_version=2");
+        message =
+            "store.db: A newer Wrenlet wrote this store of answers. Install the newest Wrenlet "
+            "on this tablet.";
+    }
+    SUBCASE("a store without its tables") {
+        { opened(path); }
+        samples::runSql(path, "DROP TABLE response");
+        message =
+            "store.db: This store of answers is damaged. Keep the file, and put back the newest "
+            "copy of it from the classroom folder.";
+    }
+    SUBCASE("a folder") {
+        std::filesystem::create_directories(path);
+        message =
+            "store.db: This file cannot be opened or made. Check that its folder is there and "
+            "may be written to.";
+    }
+    const std::string before = samples::fileBytes(path);
+    CHECK(why(Store::open(path, "t-4f2a")) == message);
+    CHECK(samples::fileBytes(path) == before);
+}
+
+TEST_CASE("Store: a tablet's name must be able to name a file") {
+    const samples::Folder folder;
+    CHECK_FALSE(Store::open(folder / "a.db", "../up").ok());
+    CHECK_FALSE(Store::open(folder / "b.db", "").ok());
+    CHECK_FALSE(Store::open(folder / "c.db", std::string(41, 't')).ok());
+    CHECK(Store::open(folder / "a.db", "t-1").ok());
+}
+
+TEST_CASE("Store: when it is full it says so, keeps what it has, and can be opened again") {
+    const samples::Folder folder;
+    std::size_t kept = 0;
+    {
+        StoreOptions small;
+        small.most_bytes = 64 * 1024;
+        Store store = opened(folder / "store.db", small);
+        REQUIRE(store.beginSession("c-01", "p 1", 1, 5).ok());
+        std::string message;
+        while (message.empty() && kept < 10'000) {
+            const auto result = store.append(samples::response(), 1);
+            if (result.ok())
+                CHECK(result.value().sequence == static_cast<std::int64_t>(++kept));
+            else
+                message = sentence(result.problems().front());
+        }
+        CHECK(message ==
+              "store.db: The disk is full, so this could not be kept. Make some room on it; what "
+              "was kept before is safe.");
+        CHECK(store.all().size() == kept);
+    }
+    CHECK(kept > 50);
+    Store store = opened(folder / "store.db");
+    CHECK(store.all().size() == kept);
+    CHECK(store.append(samples::response(), 1).value().sequence ==
+          static_cast<std::int64_t>(kept) + 1);
+}
+
+#ifndef _WIN32
+TEST_CASE("Store: a write that the system refuses half-way loses only itself") {
+    const samples::Folder folder;
+    std::size_t kept = 0;
+    Store store = opened(folder / "store.db");
+    REQUIRE(store.beginSession("c-01", "p 1", 1, 5).ok());
+
+    // No file of this process may grow past 200 KB: the log meets that in the middle of a page.
+    rlimit before{};
+    getrlimit(RLIMIT_FSIZE, &before);
+    const auto on_signal = std::signal(SIGXFSZ, SIG_IGN);
+    const rlimit tight{200'000, before.rlim_max};
+    setrlimit(RLIMIT_FSIZE, &tight);
+    bool refused = false;
+    while (!refused && kept < 10'000) {
+        refused = !store.append(samples::response(), 1).ok();
+        if (!refused) ++kept;
+    }
+    setrlimit(RLIMIT_FSIZE, &before);
+    std::signal(SIGXFSZ, on_signal);
+
+    CHECK(refused);
+    CHECK(store.all().size() == kept);
+    CHECK(store.append(samples::response(), 1).value().sequence ==
+          static_cast<std::int64_t>(kept) + 1);
+}
+#endif
+
+TEST_CASE("Store: its file can be read with any SQLite tool") {
+    const samples::Folder folder;
+    {
+        Store store = opened(folder / "store.db");
+        REQUIRE(store.beginSession("c-01", "p 1", 1, 5).ok());
+        REQUIRE(store.append(samples::response(), 1).ok());
+    }
+    const auto path = folder / "store.db";
+    CHECK(samples::runSql(path, "SELECT value FROM response, json_each(choices) WHERE key = 1") ==
+          "hat");
+    CHECK(samples::runSql(path, "PRAGMA application_id") == std::to_string(0x57524E4C));
+    CHECK(samples::runSql(path, "PRAGMA user_version") == "1");
+    CHECK(samples::runSql(path, "PRAGMA journal_mode") == "wal");
+    CHECK(samples::runSql(path, "PRAGMA integrity_check") == "ok");
+}
