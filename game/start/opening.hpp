@@ -1,0 +1,38 @@
+// What happens between switching a tablet on and the first badge: the classroom folder is read, its
+// pack checked and kept, the tablet's own store opened. Whatever is bad in the folder, the tablet
+// goes on with the last good list and pack it kept, and tells the adult.
+#pragma once
+
+#include <cstdint>
+#include <filesystem>
+#include <vector>
+
+#include "content/common/result.hpp"
+#include "content/pack/classroom.hpp"
+#include "content/pack/pack.hpp"
+#include "content/practice/store.hpp"
+
+namespace wrenlet::game {
+
+/// Where a tablet keeps what is its own: its responses, and the last good list and pack.
+struct TabletFolder {
+    std::filesystem::path folder;
+    std::filesystem::path store() const { return folder / "store.db"; }
+    std::filesystem::path keptList() const { return folder / "class.json"; }
+    std::filesystem::path keptPack() const { return folder / "pack.zip"; }
+};
+
+struct Opened {
+    pack::ClassList list;
+    pack::Pack pack;
+    practice::Store store;
+    std::filesystem::path snapshot;  // this tablet's file in the classroom folder
+    std::vector<Problem> problems;   // for the adult's page
+};
+
+/// Opens a classroom on a tablet. `random` names a tablet that has no name yet. Errors only when
+/// there is nothing good to play, neither in the folder nor kept, or no store can be opened.
+Result<Opened> openClassroom(const pack::Classroom& classroom, const TabletFolder& tablet,
+                             std::uint64_t random);
+
+}  // namespace wrenlet::game
