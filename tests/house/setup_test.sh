@@ -1,58 +1,19 @@
 #!/usr/bin/env bash
-# The set-up that ./play and ./check share, on machines that are made up: a copy of it runs with a
-# PATH that holds only stand-ins, so nothing here is installed or asked for over a network.
-#   scripts_test.sh PROJECT_ROOT CASE
-# shellcheck disable=SC2016 # what a stand-in does is written here and expanded there
+# The set-up that ./play and ./check share, on machines where something is missing or fails.
+#   setup_test.sh PROJECT_ROOT CASE
+# shellcheck disable=SC2016
 set -euo pipefail
-project=$1
-place=$(mktemp -d)
-trap 'rm -rf "$place"' EXIT
-bin=$place/bin
-output=$place/output
+. "$1/tests/house/stand_ins.sh"
 
-# A machine with everything: each stand-in writes down how it was called.
-mkdir -p "$bin" "$place/assets/make" "$place/assets/node_modules"
-cp "$project/assets/make/setup.sh" "$place/assets/make"
-cp "$project/assets/package-lock.json" "$place/assets"
-cp "$project/assets/package-lock.json" "$place/assets/node_modules/.installed-lock.json"
-echo 'ID=debian' >"$place/os-release"
-for tool in bash awk sed grep cat cmp cp mkdir dirname tail env rm getconf; do
-    ln -s "$(command -v $tool)" "$bin/$tool"
-done
-
-# stand_in NAME [LINE...]: a program that notes its call, then does these lines.
-stand_in() {
-    local name=$1
-    shift
-    printf '%s\n' "#!$(command -v bash)" "echo \"$name \$*\" >>'$place/calls'" "$@" >"$bin/$name"
-    chmod +x "$bin/$name"
+set_up() { bash -c 'set -euo pipefail; . assets/make/setup.sh; set_up; echo went on'; }
+goes_on() {
+    ends_well set_up
+    says "went on"
 }
-for tool in g++ ninja pkg-config ccache node npm apt-get; do stand_in "$tool"; done
-stand_in cmake 'echo "cmake version 3.25.1"'
-stand_in id 'echo 0'
-stand_in dpkg-query 'shift 3; for name in "$@"; do printf "%s installed," "$name"; done'
-touch "$place/calls"
-
-set_up() {
-    (
-        cd "$place"
-        PATH=$bin WRENLET_OS_RELEASE=$place/os-release \
-            "$bin/bash" -c 'set -euo pipefail; . assets/make/setup.sh; set_up; echo went on'
-    ) >"$output" 2>&1
+stops() {
+    ends_badly set_up
+    says "To go on:"
 }
-
-wrong() {
-    printf '%s\n--- it said:\n' "$1"
-    cat "$output"
-    printf -- '--- it called:\n'
-    cat "$place/calls"
-    exit 1
-}
-says() { grep -q -- "$1" "$output" || wrong "did not say: $1"; }
-called() { grep -q -- "$1" "$place/calls" || wrong "did not call: $1"; }
-not_called() { ! grep -q -- "$1" "$place/calls" || wrong "called: $1"; }
-goes_on() { if set_up; then says "went on"; else wrong "did not go on"; fi; }
-stops() { if set_up; then wrong "did not end with an error"; fi; says "To go on:"; }
 
 without_libzip() {
     stand_in dpkg-query 'shift 3; for name in "$@"; do [ "$name" = libzip-dev ] || printf "%s installed," "$name"; done' \
