@@ -53,7 +53,7 @@ TEST_CASE("Distance is none to itself, the same both ways, and at most 6") {
 }
 
 // Treiman and others 1998: foils that differ in voicing alone confuse most.
-TEST_CASE("Voice alone is the least distance; a vowel against a stop is the most") {
+TEST_CASE("Voice alone is the least distance, and a vowel against a stop is the most") {
     using P = Phoneme;
     for (const auto& [voiceless, voiced] : {std::pair{P::t, P::d},
                                             {P::p, P::b},
