@@ -2,6 +2,7 @@
 // One JSON file, written by the desk or by hand.
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -14,14 +15,17 @@ namespace wrenlet::pack {
 struct UnitWord {
     std::string text;                   // "rainbow"
     std::string sense;                  // "" or what tells two words of one spelling apart: "rain"
-    std::vector<std::string> sounds;    // IPA symbols she confirmed by ear; empty: look it up
+    std::vector<std::string> sounds;    // IPA symbols she confirmed by ear, a vowel's stress before
+                                        // it ("ˈæ", "ˌoʊ"); empty: look it up
     std::vector<std::string> compound;  // its parts' words; empty: not a compound
     std::string picture;                // name in the picture set ("rainbow"); empty: none
+    std::size_t place = 0;              // where it stands in the file's list, from 1; 0: nowhere
 };
 
 struct UnitSentence {
     std::string id;    // "pond-1"
     std::string text;  // "The duck sits on the pond."
+    std::size_t place = 0;
 };
 
 struct Unit {
@@ -29,10 +33,15 @@ struct Unit {
     std::string title;  // "By the pond"
     std::vector<UnitWord> words;
     std::vector<UnitSentence> sentences;
+    std::string where;  // the file it came from, for problems: "by-the-pond.json"
 };
 
-/// Reads a unit's JSON. `where` names the file in problems. Errors: broken JSON with its line, a
-/// field of the wrong kind, more than 2,000 words or sentences, a text longer than 200 letters.
+inline constexpr std::uint64_t kMostUnitBytes = 4ull << 20;
+
+/// Reads a unit's JSON. `where` names the file in problems. Errors: more than kMostUnitBytes,
+/// broken JSON with its line, a field of the wrong kind, more than 2,000 words or sentences. A word
+/// or sentence that cannot be said (digits, emoji, control characters, more than 40 letters in a
+/// word or 200 in a sentence) or that stands there twice is left out with a warning.
 Result<Unit> readUnit(std::string_view json, std::string_view where);
 
 }  // namespace wrenlet::pack

@@ -10,14 +10,15 @@
 namespace wrenlet::desk {
 
 struct Console {
-    std::ostream& out;              // what was asked for, and nothing else (JSON with --json)
-    std::ostream& err;              // problems and progress
-    std::filesystem::path assets;   // share/wrenlet: lexicon.bin, art/, fonts/, pictures/
+    std::ostream& out;             // what was asked for, and nothing else (JSON with --json)
+    std::ostream& err;             // problems and progress
+    std::filesystem::path assets;  // share/wrenlet: lexicon.bin, art/, fonts/, pictures/
 };
 
-/// 0 when done, 1 when the input has errors (each said on err), 2 when the words of the call are off.
-int buildCommand(std::span<const std::string> args, Console console);     // UNIT.json --out PACK.zip
-int checkCommand(std::span<const std::string> args, Console console);     // PACK.zip [--json]
+/// 0 when done, 1 when the input has errors (each said on err), 2 when the words of the call are
+/// off.
+int buildCommand(std::span<const std::string> args, Console console);  // UNIT.json --out PACK.zip
+int checkCommand(std::span<const std::string> args, Console console);  // PACK.zip [--json]
 int progressCommand(std::span<const std::string> args, Console console);  // CLASSROOM [--json]
 
 }  // namespace wrenlet::desk

@@ -1,0 +1,111 @@
+#include "content/pack/classroom.hpp"
+
+#include <algorithm>
+#include <set>
+
+#include "content/common/files.hpp"
+#include "content/exercise/skill.hpp"
+#include "content/pack/json_reader.hpp"
+#include "content/pack/text_rules.hpp"
+
+namespace wrenlet::pack {
+namespace {
+
+constexpr std::string_view kFormat = "wrenlet class";
+constexpr int kVersion = 1;
+constexpr std::size_t kMostChildren = 200;
+constexpr std::uint64_t kMostBytes = 1 << 20;
+
+Child readChild(const Json& json, const std::string& place, JsonReader& reader) {
+    Child child;
+    child.id = reader.text(json, "id", place, 60, true);
+    child.name = reader.text(json, "name", place, 60, true);
+    child.badge = reader.text(json, "badge", place, 60, true);
+    child.shields = reader.texts(json, "shields", place, 100, 40);
+    for (const std::string* id : {&child.id, &child.badge})
+        if (!id->empty() && !isPlainId(*id))
+            reader.error(place,
+                         inQuotes(*id) + " has more than letters a to z, digits and hyphens.",
+                         "Change it.");
+    return child;
+}
+
+ClassSettings readSettings(const Json& json, JsonReader& reader) {
+    ClassSettings settings;
+    settings.session_minutes =
+        static_cast<int>(reader.whole(json, "session_minutes", "settings", 3, 10, 6));
+    for (std::string& skill : reader.texts(json, "focus", "settings", 20, 60)) {
+        if (exercise::skillFromId(skill))
+            settings.focus.push_back(std::move(skill));
+        else
+            reader.warn("settings, focus", inQuotes(skill) + " is no skill of this Wrenlet.",
+                        "The other skills are used.");
+    }
+    return settings;
+}
+
+}  // namespace
+
+const Child* ClassList::child(std::string_view id) const {
+    const auto it = std::find_if(children.begin(), children.end(),
+                                 [&](const Child& child) { return child.id == id; });
+    return it == children.end() ? nullptr : &*it;
+}
+
+Result<ClassList> readClassList(std::string_view json, std::string_view where) {
+    const Result<Json> parsed = parseJson(json, where);
+    if (!parsed.ok()) return parsed.problems();
+    const Json& root = parsed.value();
+    JsonReader reader(where);
+    if (!reader.isFormat(root, kFormat, kVersion, "a list of a class"))
+        return reader.takeProblems();
+
+    ClassList list;
+    list.title = reader.text(root, "title", "", 60);
+    list.pack = reader.text(root, "pack", "", 120);
+    if (!list.pack.empty() && !isPlainFileName(list.pack))
+        reader.error("pack", inQuotes(list.pack) + " is not the name of a file in packs.",
+                     "Hand the pack out again.");
+    std::set<std::string> ids;
+    const Json& children = reader.list(root, "children", kMostChildren, true);
+    for (std::size_t i = 0; i < children.size(); ++i) {
+        const std::string place = placeIn("children", i);
+        if (!reader.isObject(children[i], place)) continue;
+        Child child = readChild(children[i], place, reader);
+        if (!ids.insert(child.id).second)
+            reader.error(place, "Another child has the id " + inQuotes(child.id) + " already.",
+                         "Give one of them a new one.");
+        list.children.push_back(std::move(child));
+    }
+    list.settings = readSettings(reader.object(root, "settings"), reader);
+    if (reader.failed()) return reader.takeProblems();
+    return {std::move(list), reader.takeProblems()};
+}
+
+std::string writeClassList(const ClassList& list) {
+    nlohmann::ordered_json root;
+    root["format"] = kFormat;
+    root["format_version"] = kVersion;
+    root["title"] = list.title;
+    root["pack"] = list.pack;
+    root["settings"]["session_minutes"] = list.settings.session_minutes;
+    root["settings"]["focus"] = list.settings.focus;
+    root["children"] = nlohmann::ordered_json::array();
+    for (const Child& child : list.children) {
+        nlohmann::ordered_json entry;
+        entry["id"] = child.id;
+        entry["name"] = child.name;
+        entry["badge"] = child.badge;
+        entry["shields"] = child.shields;
+        root["children"].push_back(std::move(entry));
+    }
+    return root.dump(2) + "\n";
+}
+
+Result<ClassList> openClassList(const Classroom& classroom) {
+    const Result<std::string> bytes = readWhole(classroom.classFile(), kMostBytes);
+    if (!bytes.ok()) return bytes.problems();
+    return readClassList(bytes.value(), classroom.classFile().filename().string());
+}
+
+}  // namespace wrenlet::pack

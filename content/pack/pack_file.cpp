@@ -1,0 +1,145 @@
+#include "content/pack/pack_file.hpp"
+
+#include <algorithm>
+#include <iterator>
+#include <set>
+
+#include "content/common/files.hpp"
+#include "content/exercise/item_maker.hpp"
+#include "content/pack/archive.hpp"
+#include "content/pack/media_check.hpp"
+#include "content/pack/pack_json.hpp"
+#include "content/pack/text_rules.hpp"
+
+namespace wrenlet::pack {
+namespace {
+
+constexpr std::size_t kMostProblems = 40;
+constexpr ArchiveLimits kLimits{kMostPackBytes, kMostEntryBytes, kMostUnpackedBytes, kMostEntries};
+
+void append(std::vector<Problem>& to, const std::vector<Problem>& from) {
+    to.insert(to.end(), from.begin(), from.end());
+}
+
+std::string inPack(std::string_view where, std::string_view file) {
+    return std::string(where) + ", " + std::string(file);
+}
+
+/// Unpacks every clip and picture that pack.json names and looks whether it is one.
+std::vector<Problem> unpackMedia(const Archive& archive, std::string_view where, Pack& pack) {
+    std::vector<Problem> problems;
+    for (Clip& clip : pack.clips) {
+        if (problems.size() >= kMostProblems) return problems;
+        Result<std::string> bytes = archive.read(clip.file);
+        if (!bytes.ok()) {
+            for (Problem problem : bytes.problems()) {
+                problem.what += " It should say \"" + clip.text + "\".";
+                problems.push_back(std::move(problem));
+            }
+            continue;
+        }
+        clip.bytes = std::move(bytes.value());
+        const ClipCheck check = checkClip(clip.bytes);
+        clip.seconds = check.seconds;
+        if (!check.why_not.empty())
+            problems.push_back({inPack(where, clip.file),
+                                "This should say \"" + clip.text + "\" and " + check.why_not + ".",
+                                "Record it again and hand the pack out again."});
+    }
+    for (Picture& picture : pack.pictures) {
+        if (problems.size() >= kMostProblems) return problems;
+        Result<std::string> bytes = archive.read(picture.file);
+        if (!bytes.ok()) {
+            append(problems, bytes.problems());
+            continue;
+        }
+        picture.bytes = std::move(bytes.value());
+        const std::string why = whyNoPicture(picture.bytes);
+        if (!why.empty())
+            problems.push_back({inPack(where, picture.file),
+                                "This should show \"" + picture.id + "\" and " + why + ".",
+                                "Choose another picture and hand the pack out again."});
+    }
+    return problems;
+}
+
+/// What an item would lack when it is played: fairness, clips, pictures.
+std::vector<std::string> whyNotPlayable(const exercise::Item& item, const Pack& pack) {
+    std::vector<std::string> why = exercise::unfairness(item, pack.vocabulary);
+    for (const exercise::Part& part : item.parts)
+        if (!pack.clip(part.clip)) why.push_back("there is no clip " + part.clip);
+    const bool is_sentence = pack.vocabulary.sentence(item.subject) != nullptr;
+    const std::string subject =
+        is_sentence ? exercise::sentenceClip(item.subject) : exercise::wordClip(item.subject);
+    if (!pack.clip(subject)) why.push_back("there is no clip " + subject);
+    for (const exercise::Choice& choice : item.choices)
+        if (const exercise::Word* word = pack.vocabulary.word(choice.id); word && !is_sentence)
+            if (!word->picture.empty() && !pack.picture(word->picture))
+                why.push_back("there is no picture of " + choice.id);
+    return why;
+}
+
+std::vector<Problem> checkItems(const Pack& pack, std::string_view where) {
+    std::vector<Problem> problems;
+    for (std::size_t i = 0; i < pack.items.size() && problems.size() < kMostProblems; ++i)
+        for (const std::string& why : whyNotPlayable(pack.items[i], pack))
+            problems.push_back(
+                {inPack(where, kPackJson) + ", items, " + std::to_string(i + 1),
+                 "The item " + inQuotes(pack.items[i].id) + " cannot be played: " + why + ".",
+                 "Hand the pack out again from the desk."});
+    return problems;
+}
+
+std::vector<Problem> warnOfStrangers(const Archive& archive, std::string_view where,
+                                     const Pack& pack) {
+    std::set<std::string> known{std::string(kPackJson)};
+    for (const Clip& clip : pack.clips) known.insert(clip.file);
+    for (const Picture& picture : pack.pictures) known.insert(picture.file);
+    std::vector<Problem> problems;
+    for (const std::string& name : archive.names())
+        if (known.count(name) == 0 && problems.size() < kMostProblems)
+            problems.push_back({inPack(where, name), "This file is not used by the pack.",
+                                "Nothing needs to be done.", Problem::Weight::warning});
+    return problems;
+}
+
+}  // namespace
+
+Result<Pack> readPack(std::string_view bytes, std::string_view where) {
+    const Result<Archive> archive = Archive::open(bytes, where, kLimits);
+    if (!archive.ok()) return archive.problems();
+    const Result<std::string> json = archive.value().read(kPackJson);
+    if (!json.ok()) return json.problems();
+    Result<Pack> read = readPackJson(json.value(), inPack(where, kPackJson));
+    if (!read.ok()) return read.problems();
+
+    Pack pack = std::move(read.value());
+    std::vector<Problem> problems = read.problems();
+    append(problems, unpackMedia(archive.value(), where, pack));
+    append(problems, checkItems(pack, where));
+    if (anyError(problems)) return problems;
+    append(problems, warnOfStrangers(archive.value(), where, pack));
+    return {std::move(pack), std::move(problems)};
+}
+
+Result<Pack> readPackFile(const std::filesystem::path& path) {
+    const Result<std::string> bytes = readWhole(path, kMostPackBytes);
+    if (!bytes.ok()) return bytes.problems();
+    return readPack(bytes.value(), path.filename().string());
+}
+
+Result<std::string> writePack(const Pack& pack) {
+    const std::string json = writePackJson(pack);
+    std::vector<ArchiveEntry> entries{{std::string(kPackJson), json, true}};
+    for (const Clip& clip : pack.clips) entries.push_back({clip.file, clip.bytes, false});
+    for (const Picture& picture : pack.pictures)
+        entries.push_back({picture.file, picture.bytes, true});
+    std::set<std::string> names;
+    for (const ArchiveEntry& entry : entries)
+        if (!isPlainPath(entry.name) || !names.insert(entry.name).second)
+            return Problem{pack.name(), inQuotes(entry.name) + " cannot name a file in a pack.",
+                           "Build the pack again."};
+    return writeArchive(entries);
+}
+
+}  // namespace wrenlet::pack

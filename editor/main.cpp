@@ -1,0 +1,50 @@
+// wrenlet-desk: the teacher's program. Its commands need no window.
+#include <cstdlib>
+#include <filesystem>
+#include <iostream>
+#include <string>
+#include <system_error>
+#include <vector>
+
+#include "editor/commands/command.hpp"
+
+namespace {
+
+using namespace wrenlet::desk;
+
+struct NamedCommand {
+    std::string_view name;
+    int (*run)(std::span<const std::string>, Console);
+};
+
+constexpr NamedCommand kCommands[] = {
+    {"build", buildCommand},
+    {"check", checkCommand},
+};
+
+constexpr std::string_view kUsage =
+    "wrenlet-desk build UNIT.json --out PACK.zip [--version N]   make a pack of a unit\n"
+    "wrenlet-desk check PACK.zip [--json]                        look whether a pack is good\n";
+
+/// share/wrenlet beside the folder of this program, or where WRENLET_ASSETS says.
+std::filesystem::path assetsFolder(const char* program) {
+    if (const char* named = std::getenv("WRENLET_ASSETS")) return named;
+    std::error_code error;
+    std::filesystem::path self = std::filesystem::read_symlink("/proc/self/exe", error);
+    if (error) self = std::filesystem::absolute(program, error);
+    return self.parent_path().parent_path() / "share" / "wrenlet";
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    const std::vector<std::string> words(argv + 1, argv + argc);
+    const std::string first = words.empty() ? "" : words.front();
+    const Console console{std::cout, std::cerr, assetsFolder(argv[0])};
+    for (const NamedCommand& command : kCommands)
+        if (first == command.name)
+            return command.run(std::span<const std::string>(words).subspan(1), console);
+    const bool asked = first == "--help" || first == "help";
+    (asked ? std::cout : std::cerr) << kUsage;
+    return asked ? 0 : 2;
+}
