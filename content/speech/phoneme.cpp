@@ -1,5 +1,6 @@
 #include "content/speech/phoneme.hpp"
 
+#include <algorithm>
 #include <array>
 
 namespace wrenlet::speech {
@@ -58,6 +59,39 @@ std::string_view arpabet(Phoneme phoneme) {
 
 std::optional<Phoneme> fromArpabet(std::string_view symbol) {
     return find([symbol](const Names& row) { return row.arpabet == symbol; });
+}
+
+namespace {
+
+/// "AE1", "AH0" or "T"; consonants carry no digit.
+std::optional<Sound> readSymbol(std::string_view symbol) {
+    const bool marked = !symbol.empty() && symbol.back() >= '0' && symbol.back() <= '2';
+    const auto phoneme = fromArpabet(marked ? symbol.substr(0, symbol.size() - 1) : symbol);
+    if (!phoneme || isVowel(*phoneme) != marked || *phoneme == Phoneme::ax) return std::nullopt;
+    if (!marked) return Sound{*phoneme};
+    if (symbol == "AH0") return Sound{Phoneme::ax};
+    constexpr Stress kMarks[] = {Stress::none, Stress::primary, Stress::secondary};
+    return Sound{*phoneme, kMarks[symbol.back() - '0']};
+}
+
+}  // namespace
+
+std::optional<Pronunciation> fromArpabetLine(std::string_view line) {
+    Pronunciation sounds;
+    while (!line.empty()) {
+        const std::size_t space = std::min(line.find(' '), line.size());
+        const auto sound = readSymbol(line.substr(0, space));
+        if (!sound) return std::nullopt;
+        sounds.push_back(*sound);
+        line.remove_prefix(std::min(space + 1, line.size()));
+    }
+    if (sounds.empty()) return std::nullopt;
+    return sounds;
+}
+
+bool sameSounds(const Pronunciation& a, const Pronunciation& b) {
+    return std::equal(a.begin(), a.end(), b.begin(), b.end(),
+                      [](const Sound& x, const Sound& y) { return x.phoneme == y.phoneme; });
 }
 
 std::string ipa(const Pronunciation& sounds) {

@@ -89,4 +89,11 @@ using Pronunciation = std::vector<Sound>;
 /// IPA without spaces, for a label: "kæt".
 std::string ipa(const Pronunciation& sounds);
 
+/// Reads a pronunciation in the dictionary's letters, stress after each vowel: "K AE1 T". AH0 is
+/// the schwa. Nothing if a symbol is unknown, a vowel has no stress, or there is no sound at all.
+std::optional<Pronunciation> fromArpabetLine(std::string_view line);
+
+/// True iff both have the same phonemes; stress may differ.
+bool sameSounds(const Pronunciation& a, const Pronunciation& b);
+
 }  // namespace wrenlet::speech

@@ -1,0 +1,64 @@
+#include "content/speech/rhyme.hpp"
+
+#include <optional>
+
+#include "content/speech/syllable.hpp"
+
+namespace wrenlet::speech {
+
+namespace {
+
+std::optional<std::size_t> stressedVowel(const Pronunciation& word) {
+    std::optional<std::size_t> last;
+    for (std::size_t i = 0; i < word.size(); ++i) {
+        if (word[i].stress == Stress::primary) return i;
+        if (isVowel(word[i].phoneme)) last = i;
+    }
+    return last;
+}
+
+Pronunciation slice(const Pronunciation& word, std::size_t begin, std::size_t end) {
+    return {word.begin() + static_cast<std::ptrdiff_t>(begin),
+            word.begin() + static_cast<std::ptrdiff_t>(end)};
+}
+
+/// The most consonants before the vowel that English words begin with: /l/ of "believe".
+Pronunciation onsetBefore(const Pronunciation& word, std::size_t vowel) {
+    std::size_t begin = vowel;
+    while (begin > 0 && !isVowel(word[begin - 1].phoneme) &&
+           isOnset(std::span(word.data() + begin - 1, vowel - begin + 1)))
+        --begin;
+    return slice(word, begin, vowel);
+}
+
+}  // namespace
+
+std::string_view rhymeKindName(RhymeKind kind) {
+    switch (kind) {
+        case RhymeKind::perfect:
+            return "perfect";
+        case RhymeKind::identical:
+            return "identical";
+        case RhymeKind::homophone:
+            return "homophone";
+        default:
+            return "none";
+    }
+}
+
+Pronunciation rhymingPart(const Pronunciation& word) {
+    const auto vowel = stressedVowel(word);
+    return vowel ? slice(word, *vowel, word.size()) : Pronunciation{};
+}
+
+RhymeKind rhymeKind(const Pronunciation& a, const Pronunciation& b) {
+    const auto vowel_a = stressedVowel(a);
+    const auto vowel_b = stressedVowel(b);
+    if (!vowel_a || !vowel_b) return RhymeKind::none;
+    if (sameSounds(a, b)) return RhymeKind::homophone;
+    if (!sameSounds(rhymingPart(a), rhymingPart(b))) return RhymeKind::none;
+    return sameSounds(onsetBefore(a, *vowel_a), onsetBefore(b, *vowel_b)) ? RhymeKind::identical
+                                                                          : RhymeKind::perfect;
+}
+
+}  // namespace wrenlet::speech

@@ -1,0 +1,27 @@
+// Rhyme, as children's rhymes are made: alike from the stressed vowel on, with another onset
+// before it. A word said twice, or two words said alike, is no rhyme for an item.
+#pragma once
+
+#include <string_view>
+
+#include "content/speech/phoneme.hpp"
+
+namespace wrenlet::speech {
+
+enum class RhymeKind {
+    perfect,    // cat, hat
+    identical,  // leave, believe: the stressed syllable is the same from its onset on
+    homophone,  // pear, pair: the whole word is said alike, or it is the same word
+    none,
+};
+
+std::string_view rhymeKindName(RhymeKind kind);  // "perfect"
+
+RhymeKind rhymeKind(const Pronunciation& a, const Pronunciation& b);
+
+/// What rhyming words share: from the primary-stressed vowel to the end, as in /æt/ of "cat" and
+/// /ʌndɝ/ of "under". A word without primary stress is taken from its last vowel; one without a
+/// vowel has no rhyming part.
+Pronunciation rhymingPart(const Pronunciation& word);
+
+}  // namespace wrenlet::speech
