@@ -1,6 +1,7 @@
 #include "content/speech/features.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cstdlib>
 
 namespace wrenlet::speech {
@@ -171,13 +172,29 @@ int crossDistance(Phoneme consonant) {
     }
 }
 
-}  // namespace
-
-int distance(Phoneme a, Phoneme b) {
+int distanceByFeatures(Phoneme a, Phoneme b) {
     if (a == b) return 0;
     if (isVowel(a) && isVowel(b)) return vowelDistance(a, b);
     if (!isVowel(a) && !isVowel(b)) return consonantDistance(a, b);
     return crossDistance(isVowel(a) ? b : a);
+}
+
+using Table = std::array<std::array<std::uint8_t, kPhonemeCount>, kPhonemeCount>;
+
+Table everyDistance() {
+    Table table{};
+    for (std::size_t a = 0; a < kPhonemeCount; ++a)
+        for (std::size_t b = 0; b < kPhonemeCount; ++b)
+            table[a][b] = static_cast<std::uint8_t>(
+                distanceByFeatures(static_cast<Phoneme>(a), static_cast<Phoneme>(b)));
+    return table;
+}
+
+}  // namespace
+
+int distance(Phoneme a, Phoneme b) {
+    static const Table kTable = everyDistance();  // asked for each pair of sounds of each two words
+    return kTable[static_cast<std::size_t>(a)][static_cast<std::size_t>(b)];
 }
 
 }  // namespace wrenlet::speech

@@ -55,21 +55,29 @@ int wordDistance(const Pronunciation& a, const Pronunciation& b) {
     return Costs(a, b).at(a.size(), b.size());
 }
 
-std::vector<std::size_t> placesApart(const Pronunciation& word, const Pronunciation& other) {
+std::vector<Aligned> align(const Pronunciation& word, const Pronunciation& other) {
     const Costs costs(word, other);
-    std::vector<std::size_t> places;
+    std::vector<Aligned> pairs;
     std::size_t i = word.size(), j = other.size();
-    while (i > 0) {
-        if (j > 0 && costs.at(i, j) == costs.changed(word, other, i, j)) {
-            if (word[i - 1].phoneme != other[j - 1].phoneme) places.push_back(i - 1);
-            --i, --j;
-        } else if (j > 0 && costs.at(i, j) == costs.at(i, j - 1) + kSoundAdded) {
-            --j;
-        } else {
-            places.push_back(--i);
-        }
+    while (i > 0 || j > 0) {
+        if (i > 0 && j > 0 && costs.at(i, j) == costs.changed(word, other, i, j))
+            pairs.push_back({--i, --j});
+        else if (j > 0 && (i == 0 || costs.at(i, j) == costs.at(i, j - 1) + kSoundAdded))
+            pairs.push_back({std::nullopt, --j});
+        else
+            pairs.push_back({--i, std::nullopt});
     }
-    std::reverse(places.begin(), places.end());
+    std::reverse(pairs.begin(), pairs.end());
+    return pairs;
+}
+
+std::vector<std::size_t> placesApart(const Pronunciation& word, const Pronunciation& other) {
+    std::vector<std::size_t> places;
+    for (const Aligned& pair : align(word, other)) {
+        if (!pair.word) continue;
+        if (!pair.other || word[*pair.word].phoneme != other[*pair.other].phoneme)
+            places.push_back(*pair.word);
+    }
     return places;
 }
 

@@ -27,8 +27,17 @@ std::string shape(const Pronunciation& word);
 inline constexpr int kSoundAdded = 3;
 int wordDistance(const Pronunciation& a, const Pronunciation& b);
 
-/// The places in `word` where it is not like `other`, on the cheapest way from one to the other:
-/// sounds that are changed, and sounds that `other` lacks. Empty when `other` only has more.
+/// Two words laid side by side on the cheapest way from one to the other: each pair is a sound of
+/// `word` and the sound of `other` that stands for it; one of them is missing where a sound is
+/// left out or added.
+struct Aligned {
+    std::optional<std::size_t> word;   // index into the one
+    std::optional<std::size_t> other;  // index into the other
+};
+std::vector<Aligned> align(const Pronunciation& word, const Pronunciation& other);
+
+/// The places in `word` where it is not like `other`: sounds that are changed, and sounds that
+/// `other` lacks. Empty when `other` only has more.
 std::vector<std::size_t> placesApart(const Pronunciation& word, const Pronunciation& other);
 
 }  // namespace wrenlet::speech

@@ -33,7 +33,7 @@ constexpr const char* kFamilies[] = {
 }  // namespace
 
 TEST_CASE("Words of one rime family rhyme and words of two do not (Wylie and Durrell 1970)") {
-    const Lexicon lexicon = fixture::dictionary();
+    const Lexicon lexicon = fixtures::dictionary();
     std::vector<std::vector<Pronunciation>> families;
     for (const char* line : kFamilies) {
         std::istringstream words(line);

@@ -5,7 +5,7 @@
 #include "tests/fixtures/dictionary.hpp"
 
 using namespace wrenlet::speech;
-using wrenlet::fixture::said;
+using wrenlet::fixtures::said;
 
 // National Reading Panel (2000), examples of phonemic awareness tasks.
 TEST_CASE("The National Reading Panel's own examples come out as printed") {

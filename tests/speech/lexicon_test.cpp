@@ -61,7 +61,7 @@ TEST_CASE("Every word written to a lexicon is found in it, with all its pronunci
 }
 
 TEST_CASE("A word is found in any case and with either apostrophe") {
-    const Lexicon lexicon = fixture::dictionary();
+    const Lexicon lexicon = fixtures::dictionary();
     CHECK(ipa(lexicon.lookUp("cat").front()) == "kæt");
     CHECK(lexicon.lookUp("Cat") == lexicon.lookUp("cat"));
     CHECK(lexicon.lookUp("DON\u2019T") == lexicon.lookUp("don't"));
@@ -69,7 +69,7 @@ TEST_CASE("A word is found in any case and with either apostrophe") {
 }
 
 TEST_CASE("Odd input is simply not found") {
-    const Lexicon lexicon = fixture::dictionary();
+    const Lexicon lexicon = fixtures::dictionary();
     const std::string endless(300, 'a');
     const std::string_view with_nul("ca\0t", 4);
     for (const std::string_view odd :
@@ -81,7 +81,7 @@ TEST_CASE("Odd input is simply not found") {
 
 TEST_CASE("The built dictionary has the package's words") {
     // cmu-pronouncing-dictionary 3.0.0: 126,046 words, of which a few abbreviations are left out.
-    const std::size_t words = fixture::dictionary().wordCount();
+    const std::size_t words = fixtures::dictionary().wordCount();
     CHECK(words > 125'000);
     CHECK(words <= 126'046);
 }

@@ -7,7 +7,7 @@
 
 using namespace wrenlet;
 using namespace wrenlet::speech;
-using fixture::said;
+using fixtures::said;
 
 TEST_CASE("A repaired compound has its parts' sounds") {
     const auto joined = [](std::string_view a, std::string_view b) {
@@ -22,7 +22,7 @@ TEST_CASE("A repaired compound has its parts' sounds") {
 }
 
 TEST_CASE("Every repair is a pronunciation and heads its word's list") {
-    const Lexicon lexicon = fixture::dictionary();
+    const Lexicon lexicon = fixtures::dictionary();
     for (const Repair& repair : repairTable()) {
         INFO(repair.word);
         const auto sounds = fromArpabetLine(repair.said);
@@ -35,7 +35,7 @@ TEST_CASE("Every repair is a pronunciation and heads its word's list") {
 TEST_CASE("Another sense goes first and the listed ones stay") {
     CHECK(ipa(said("wind")) == "wɪnd");
     CHECK(ipa(said("bow")) == "boʊ");
-    CHECK(fixture::dictionary().lookUp("bow").size() == 2);
+    CHECK(fixtures::dictionary().lookUp("bow").size() == 2);
 }
 
 TEST_CASE("Vowels listed unevenly are made one, so that true rhymes are heard") {

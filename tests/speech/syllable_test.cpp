@@ -5,7 +5,7 @@
 #include "tests/fixtures/dictionary.hpp"
 
 using namespace wrenlet::speech;
-using wrenlet::fixture::said;
+using wrenlet::fixtures::said;
 
 namespace {
 

@@ -5,7 +5,7 @@
 #include "tests/fixtures/dictionary.hpp"
 
 using namespace wrenlet::speech;
-using wrenlet::fixture::said;
+using wrenlet::fixtures::said;
 
 TEST_CASE("A one-syllable word is its onset and its rime") {
     const auto parts = [](std::string_view word) {

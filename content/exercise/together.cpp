@@ -1,0 +1,103 @@
+#include "content/exercise/together.hpp"
+
+#include <algorithm>
+#include <vector>
+
+#include "content/speech/accent.hpp"
+
+namespace wrenlet::exercise {
+
+namespace {
+
+/// Made by hand: pictures of one thing, or of things that young children name alike.
+bool isNamedAlike(std::string_view a, std::string_view b) {
+    static const std::vector<std::vector<std::string_view>> kGroups = {
+        {"dog", "puppy", "pup"},
+        {"cat", "kitten"},
+        {"mouse", "rat"},
+        {"hen", "chicken", "rooster", "chick"},
+        {"bird", "chick", "robin", "sparrow", "wren"},
+        {"duck", "duckling"},
+        {"rabbit", "bunny", "hare"},
+        {"pig", "hog", "piglet"},
+        {"frog", "toad"},
+        {"sheep", "lamb", "ram"},
+        {"cow", "calf", "bull", "ox"},
+        {"horse", "pony", "foal"},
+        {"bee", "wasp", "fly", "bug"},
+        {"bug", "beetle", "ladybug", "ant", "cricket"},
+        {"crocodile", "alligator", "lizard"},
+        {"boat", "ship", "sailboat", "canoe", "rowboat"},
+        {"car", "taxi", "van"},
+        {"truck", "lorry", "van"},
+        {"bike", "bicycle"},
+        {"plane", "airplane", "jet"},
+        {"motorcycle", "scooter", "bike"},
+        {"cup", "mug", "teacup"},
+        {"pot", "pan"},
+        {"bucket", "pail"},
+        {"jug", "pitcher", "jar"},
+        {"bag", "sack", "purse", "handbag"},
+        {"hat", "cap"},
+        {"coat", "jacket"},
+        {"shoe", "sneaker", "boot"},
+        {"pants", "jeans", "trousers"},
+        {"couch", "sofa"},
+        {"rug", "mat"},
+        {"bath", "tub", "bathtub"},
+        {"log", "wood", "stick"},
+        {"rock", "stone"},
+        {"hill", "mountain"},
+        {"sea", "ocean", "wave"},
+        {"pond", "lake"},
+        {"tree", "pine", "oak"},
+        {"shell", "seashell"},
+        {"web", "spider"},
+        {"sun", "sunrise", "sunset"},
+        {"moon", "moonlight"},
+        {"light", "lamp", "bulb", "flashlight"},
+        {"baby", "child", "kid"},
+        {"girl", "woman", "mom", "mother", "lady"},
+        {"boy", "man", "dad", "father"},
+        {"king", "crown"},
+        {"hen", "rooster"},
+        {"pen", "pencil", "crayon"},
+        {"brush", "paintbrush", "paint"},
+        {"map", "globe"},
+        {"book", "notebook"},
+        {"cupcake", "cake", "muffin"},
+        {"ice", "cube"},
+        {"house", "home", "hut", "cottage"},
+        {"church", "castle"},
+        {"peach", "plum", "apricot"},
+        {"jam", "jelly", "jar"},
+        {"sweet", "candy", "lollipop"},
+        {"lips", "lip", "mouth"},
+        {"leaf", "leaves", "plant"},
+        {"flower", "rose", "sunflower", "daisy"},
+        {"guitar", "violin"},
+        {"fish", "goldfish"},
+        {"wheel", "tire"},
+        {"net", "web"},
+    };
+    return std::any_of(kGroups.begin(), kGroups.end(), [a, b](const auto& group) {
+        const auto has = [&group](std::string_view name) {
+            return std::find(group.begin(), group.end(), name) != group.end();
+        };
+        return has(a) && has(b);
+    });
+}
+
+}  // namespace
+
+bool looksAlike(std::string_view word, std::string_view other) {
+    return word == other || isNamedAlike(word, other);
+}
+
+bool mayStandTogether(const Word& a, const Word& b) {
+    if (a.id == b.id || a.text == b.text) return false;
+    if (!a.picture.empty() && a.picture == b.picture) return false;
+    return !looksAlike(a.text, b.text) && !speech::saidAlikeByMany(a.sounds, b.sounds);
+}
+
+}  // namespace wrenlet::exercise

@@ -1,0 +1,116 @@
+#include "content/exercise/item_maker.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <set>
+#include <string>
+
+#include "content/exercise/sentence.hpp"
+#include "tests/fixtures/dictionary.hpp"
+
+using namespace wrenlet;
+using namespace wrenlet::exercise;
+
+namespace {
+
+Word word(const std::string& text) {
+    return {text, text, fixtures::said(text), {}, text};
+}
+
+/// Five rhyming families, words of two and three beats, two compounds, two sentences.
+Vocabulary somePond() {
+    Vocabulary vocabulary;
+    for (const char* text :
+         {"cat",   "hat",    "bat",    "bee",    "tree", "key",  "dog",  "frog",  "log",
+          "sun",   "bun",    "run",    "goat",   "boat", "coat", "pig",  "wig",   "fan",
+          "pan",   "map",    "cap",    "net",    "jet",  "ship", "fish", "duck",  "truck",
+          "spoon", "moon",   "nest",   "rain",   "bow",  "cup",  "cake", "tiger", "zebra",
+          "lion",  "monkey", "pencil", "window", "bell", "car",  "fox",  "rat",   "mouse"})
+        vocabulary.words.push_back(word(text));
+    for (const auto& [text, a, b] :
+         {std::tuple{"rainbow", "rain", "bow"}, {"cupcake", "cup", "cake"}}) {
+        Word compound = word(text);
+        compound.compound = {a, b};
+        vocabulary.words.push_back(compound);
+    }
+    for (const char* text : {"The duck sits on the log.", "I can't see a frog!"})
+        vocabulary.sentences.push_back(
+            {std::string("s-") + text[0], text, spokenWords(text, "").value()});
+    return vocabulary;
+}
+
+}  // namespace
+
+TEST_CASE("Items: every skill gives some, each with one right answer and no reason against it") {
+    const Vocabulary vocabulary = somePond();
+    std::set<std::string> ids;
+    std::size_t all = 0;
+    for (const SkillRow& row : skillTable()) {
+        const auto items = makeItems(vocabulary, row.skill);
+        CAPTURE(std::string(row.id));
+        CHECK_FALSE(items.empty());
+        CHECK(items == makeItems(vocabulary, row.skill));
+        for (const Item& item : items) {
+            ++all;
+            ids.insert(item.id);
+            const auto why = unfairness(item, vocabulary);
+            CHECK_MESSAGE(why.empty(), item.id, ": ", why.empty() ? "" : why.front());
+        }
+    }
+    CHECK(ids.size() == all);
+    CHECK(all > 60);
+}
+
+TEST_CASE("Items: what the standard leaves out of three-phoneme words is not joined by sounds") {
+    // CCSS RF.K.2.d (2010): CVC words, not those ending in /l/, /r/ or /x/.
+    for (const Item& item : makeItems(somePond(), {Unit::phoneme, Task::blend}))
+        for (const char* left_out : {"bell", "car", "fox"}) CHECK(item.subject != left_out);
+}
+
+TEST_CASE("Items: k-a-t is cat, joined by sounds") {
+    // National Reading Panel, 2000: what word is /k/ /æ/ /t/?
+    const auto items = makeItems(somePond(), {Unit::phoneme, Task::blend});
+    const auto cat = std::find_if(items.begin(), items.end(),
+                                  [](const Item& item) { return item.subject == "cat"; });
+    REQUIRE(cat != items.end());
+    std::string parts;
+    for (const Part& part : cat->parts) parts += part.clip + " ";
+    CHECK(parts == "sound:k sound:æ sound:t ");
+    CHECK(cat->choices[cat->answer].id == "cat");
+}
+
+TEST_CASE("Items: a rat and a mouse never stand side by side") {
+    const Vocabulary vocabulary = somePond();
+    for (const SkillRow& row : skillTable())
+        for (const Item& item : makeItems(vocabulary, row.skill)) {
+            std::set<std::string> shown{item.subject};
+            for (const Choice& choice : item.choices) shown.insert(choice.id);
+            CHECK_FALSE((shown.count("rat") && shown.count("mouse")));
+        }
+}
+
+TEST_CASE("Fairness: each thing that can be wrong with an item is said") {
+    const Vocabulary vocabulary = somePond();
+    const Item sort = makeItems(vocabulary, {Unit::onset_rime, Task::rhyme_sort}).front();
+    const Item join = makeItems(vocabulary, {Unit::phoneme, Task::blend}).front();
+    const Item count = makeItems(vocabulary, {Unit::sentence, Task::count}).front();
+    const auto unfair = [&vocabulary](Item item, auto spoil) {
+        spoil(item);
+        return !unfairness(item, vocabulary).empty();
+    };
+    CHECK(unfair(sort, [](Item& item) {
+        item.answer = 1 - item.answer;
+        std::swap(item.choices[0].means, item.choices[1].means);
+    }));
+    CHECK(unfair(sort, [](Item& item) { item.subject = item.choices[0].id; }));
+    CHECK(unfair(sort, [](Item& item) { item.turns_on.sound = "ʃ"; }));
+    CHECK(unfair(sort, [](Item& item) { item.choices[1] = item.choices[0]; }));
+    CHECK(unfair(join, [](Item& item) { item.parts.pop_back(); }));
+    CHECK(unfair(join, [](Item& item) { item.answer = 7; }));
+    CHECK(unfair(join, [](Item& item) { item.subject = "dragon"; }));
+    CHECK(unfair(join, [](Item& item) { item.turns_on = {"ʒ", Position::first}; }));
+    CHECK(unfair(join, [](Item& item) { item.choices[item.answer].means = "?"; }));
+    CHECK(unfair(count, [](Item& item) { std::swap(item.choices[0].id, item.choices[1].id); }));
+    CHECK(unfair(count, [](Item& item) { item.parts.pop_back(); }));
+}
