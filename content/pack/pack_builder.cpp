@@ -1,0 +1,110 @@
+#include "content/pack/pack_builder.hpp"
+
+#include <algorithm>
+#include <cstdio>
+#include <set>
+
+#include "content/exercise/item_maker.hpp"
+#include "content/pack/text_rules.hpp"
+
+namespace wrenlet::pack {
+namespace {
+
+std::string numbered(const char* folder, std::size_t number, std::string_view ending) {
+    char name[64];
+    std::snprintf(name, sizeof name, "%s/%04zu.%.*s", folder, number,
+                  static_cast<int>(ending.size()), ending.data());
+    return name;
+}
+
+void append(std::vector<Problem>& to, const std::vector<Problem>& from) {
+    to.insert(to.end(), from.begin(), from.end());
+}
+
+void makeAllItems(Pack& pack, const std::string& where, std::vector<Problem>& problems) {
+    for (const exercise::SkillRow& row : exercise::skillTable()) {
+        std::vector<exercise::Item> items = exercise::makeItems(pack.vocabulary, row.skill);
+        if (items.empty())
+            problems.push_back(
+                {where, "These words give no items for \"" + std::string(row.name) + "\".",
+                 "Add words, or leave that skill to another unit.", Problem::Weight::warning});
+        std::move(items.begin(), items.end(), std::back_inserter(pack.items));
+    }
+    if (pack.items.empty())
+        problems.push_back({where, "These words give nothing to play.",
+                            "Add words with pictures that rhyme, or sentences of 2 to 8 words."});
+}
+
+void gatherPictures(Pack& pack, Media& media, std::vector<Problem>& problems) {
+    std::set<std::string> ids;
+    for (exercise::Word& word : pack.vocabulary.words) {
+        if (word.picture.empty() || ids.count(word.picture) != 0) continue;
+        Result<Picture> picture = media.picture(word.picture);
+        if (!picture.ok()) {
+            for (Problem problem : picture.problems()) {
+                problem.weight = Problem::Weight::warning;
+                problem.what += " The word is heard, and never shown.";
+                problems.push_back(std::move(problem));
+            }
+            word.picture.clear();
+            continue;
+        }
+        ids.insert(word.picture);
+        pack.pictures.push_back(std::move(picture.value()));
+        pack.pictures.back().id = word.picture;
+    }
+    std::sort(pack.pictures.begin(), pack.pictures.end(),
+              [](const Picture& a, const Picture& b) { return a.id < b.id; });
+    for (std::size_t i = 0; i < pack.pictures.size(); ++i) {
+        Picture& picture = pack.pictures[i];
+        const bool png = picture.bytes.compare(0, 4, "\x89PNG") == 0;
+        picture.file = numbered("pictures", i + 1, png ? "png" : "svg");
+    }
+}
+
+void gatherClips(Pack& pack, Media& media, const Progress& progress,
+                 std::vector<Problem>& problems) {
+    const std::vector<VoiceNeed> needs = voiceNeeds(pack.vocabulary, pack.items);
+    for (std::size_t i = 0; i < needs.size(); ++i) {
+        if (progress) progress(i, needs.size(), needs[i].text);
+        Result<Clip> clip = media.clip(needs[i]);
+        append(problems, clip.problems());
+        if (!clip.ok()) continue;
+        pack.clips.push_back(std::move(clip.value()));
+        pack.clips.back().id = needs[i].id;
+        pack.clips.back().text = needs[i].text;
+    }
+    if (progress) progress(needs.size(), needs.size(), "");
+    std::sort(pack.clips.begin(), pack.clips.end(),
+              [](const Clip& a, const Clip& b) { return a.id < b.id; });
+    for (std::size_t i = 0; i < pack.clips.size(); ++i) {
+        const bool flac = pack.clips[i].bytes.compare(0, 4, "fLaC") == 0;
+        pack.clips[i].file = numbered("voice", i + 1, flac ? "flac" : "ogg");
+    }
+}
+
+}  // namespace
+
+Result<Pack> buildPack(const Unit& unit, std::uint32_t version, const speech::Lexicon& lexicon,
+                       Media& media, const Progress& progress) {
+    Result<exercise::Vocabulary> vocabulary = readVocabulary(unit, lexicon);
+    if (!vocabulary.ok()) return vocabulary.problems();
+    std::vector<Problem> problems = vocabulary.problems();
+    Pack pack;
+    pack.unit_id = unit.id;
+    pack.title = unit.title;
+    pack.version = version;
+    pack.vocabulary = std::move(vocabulary.value());
+    gatherPictures(pack, media, problems);
+    makeAllItems(pack, unit.where, problems);
+    if (anyError(problems)) return problems;
+    gatherClips(pack, media, progress, problems);
+    for (const exercise::Item& item : pack.items)
+        for (const std::string& why : exercise::unfairness(item, pack.vocabulary))
+            problems.push_back({unit.where, "The item " + inQuotes(item.id) + ": " + why + ".",
+                                "Tell us: this should not happen."});
+    if (anyError(problems)) return problems;
+    return {std::move(pack), std::move(problems)};
+}
+
+}  // namespace wrenlet::pack

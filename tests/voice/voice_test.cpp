@@ -1,0 +1,102 @@
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+#include "editor/voice/audio_file.hpp"
+#include "editor/voice/demo_voice.hpp"
+#include "editor/voice/loudness.hpp"
+#include "tests/fixtures/dictionary.hpp"
+
+using namespace wrenlet;
+using namespace wrenlet::desk;
+
+namespace {
+
+constexpr double kPi = 3.14159265358979323846;
+
+Pcm sine(double hertz, double dbfs, double seconds) {
+    Pcm clip;
+    const double peak = std::pow(10, dbfs / 20);
+    for (int i = 0; i < seconds * clip.rate; ++i)
+        clip.samples.push_back(
+            static_cast<float>(peak * std::sin(2 * kPi * hertz * i / clip.rate)));
+    return clip;
+}
+
+pack::VoiceNeed word(std::string_view text) {
+    return {"word:" + std::string(text), std::string(text), fixtures::said(text),
+            pack::VoiceNeed::Kind::word};
+}
+
+pack::VoiceNeed lone(speech::Phoneme phoneme) {
+    return {"sound", "sound", {{phoneme}}, pack::VoiceNeed::Kind::sound};
+}
+
+}  // namespace
+
+TEST_CASE("Loudness: a 1 kHz sine at -23 dBFS from both sides is -23.0 LUFS") {
+    // EBU Tech 3341, minimum requirements test signal 1: a stereo tone, -23.0 within 0.1 LU.
+    CHECK(std::fabs(loudness(sine(1000, -23, 20)) - -23.0) < 0.1);
+    CHECK(std::fabs(loudness(sine(1000, -33, 20)) - -33.0) < 0.1);
+}
+
+TEST_CASE("Loudness: a clip shorter than a block of the standard is measured too") {
+    CHECK(std::fabs(loudness(sine(1000, -23, 0.1)) - -23.0) < 0.3);
+    CHECK(loudness(Pcm{}) <= -100);
+    CHECK(loudness(sine(1000, -200, 1)) <= -70);
+}
+
+TEST_CASE("Demo voice: words come at one loudness, without a clipped top or long silence") {
+    const auto lexicon = fixtures::dictionary();
+    const DemoVoice voice(lexicon);
+    for (const char* text : {"cat", "rainbow", "sheep", "umbrella", "fish", "moon"}) {
+        CAPTURE(std::string(text));
+        const Pcm said = voice.say(word(text));
+        REQUIRE(said.rate == kClipRate);
+        CHECK(said.seconds() > 0.2);
+        CHECK(said.seconds() < 1.6);
+        CHECK(std::fabs(loudness(said) - kWordLufs) < 1.5);
+        CHECK(truePeak(said) < kMostPeakDb + 0.2);
+        const Pcm sounding = trimmed(said, 0);
+        CHECK(said.seconds() - sounding.seconds() < 0.24);
+    }
+}
+
+TEST_CASE("Demo voice: a stop alone is short and has no vowel after it") {
+    const auto lexicon = fixtures::dictionary();
+    const DemoVoice voice(lexicon);
+    using speech::Phoneme;
+    for (const Phoneme phoneme : {Phoneme::p, Phoneme::t, Phoneme::k}) {
+        const Pcm said = voice.say(lone(phoneme));
+        CHECK(said.seconds() > 0.03);
+        CHECK(said.seconds() < 0.35);
+        // A vowel would be the loudest by far at the end; the burst of a stop dies away.
+        const auto energy = [&](double from, double to) {
+            double sum = 0;
+            const auto size = static_cast<double>(said.samples.size());
+            for (auto i = static_cast<std::size_t>(from * size);
+                 i < static_cast<std::size_t>(to * size); ++i)
+                sum += static_cast<double>(said.samples[i] * said.samples[i]);
+            return sum;
+        };
+        CHECK(energy(0.85, 1) < energy(0, 0.85));
+    }
+    CHECK(voice.say(lone(Phoneme::s)).seconds() > 0.1);
+}
+
+TEST_CASE("Demo voice: what is said follows the sounds and not the spelling") {
+    const auto lexicon = fixtures::dictionary();
+    const DemoVoice voice(lexicon);
+    pack::VoiceNeed bow = word("bow");
+    const Pcm of_rain = voice.say(bow);
+    bow.sounds = {{speech::Phoneme::b}, {speech::Phoneme::aw, speech::Stress::primary}};
+    CHECK(of_rain.samples != voice.say(bow).samples);
+}
+
+TEST_CASE("Audio files: an encoded clip keeps its length to the frame") {
+    const Pcm tone = sine(440, -12, 0.5);
+    const auto bytes = encodeOgg(tone);
+    REQUIRE(bytes.ok());
+    CHECK(bytes.value().compare(0, 4, "OggS") == 0);
+    CHECK(atRate(Pcm{std::vector<float>(1600, 0.1f), 16000}, 48000).samples.size() == 4800);
+}
