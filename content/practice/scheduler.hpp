@@ -30,7 +30,7 @@ struct Asked {
 struct Situation {
     std::span<const exercise::Item> items;
     std::span<const Response> history;    // the child's, oldest first; this session's at the end
-    const Mastery* mastery = nullptr;     // of that same history
+    const Mastery* mastery = nullptr;     // of that same history; computed when it is left out
     std::span<const std::string> pinned;  // skill ids the teacher pinned
     std::int64_t session = 0;
     std::int64_t day = 0;
@@ -47,9 +47,25 @@ class Scheduler {
     virtual std::optional<Asked> next(const Situation& situation) const = 0;
 };
 
-/// The two skills this child works on today, most missed first, pinned ones before all.
+/// The two skills this child works on today: pinned ones before all, then those of which least is
+/// known, ties in teaching order. The answers of the present session don't count, so that the two
+/// stay the same from its beginning to its end.
 std::vector<std::string> focusSkills(const Situation& situation);
 
+/// Hard rules, all about this session's first tries but (3), which looks across sessions:
+///   (1) no answer place three times running;
+///   (2) no sound that an answer turned on three times running;
+///   (3) no item among the last 20 asked;
+///   (4) no skill more than 5 times running.
+/// In a pack too small to keep them all they give way one after another: (3) to 10, then (4) with
+/// 20, 10, 5, 2 and 1 of (3), then (2), then (1); an item twice running comes last of all.
+///
+/// Choices stand in a shuffled order that keeps (1). They keep their places while a sort goes on,
+/// and a count's stand in the order of its numbers; then (1) decides which item may be asked.
+///
+/// The first two items and the last ones are the likeliest to succeed. Between them a throw of the
+/// dice decides whether an item is for the focus, for what was missed before this session, or for
+/// what is due; the constants stand in policy.hpp. Nothing depends on the order of the items.
 class FirstScheduler final : public Scheduler {
   public:
     std::optional<Asked> next(const Situation& situation) const override;

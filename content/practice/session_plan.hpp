@@ -9,9 +9,16 @@ struct SessionPlan {
     std::int64_t length_ms = 6 * 60'000;
     int most_items = 40;
 
+    /// An item takes about so long: within it of the end, the next item may be the last.
+    static constexpr std::int64_t kOneItemMs = 20'000;
+    /// After a miss the session goes on past its end, but not for longer than this.
+    static constexpr std::int64_t kGraceMs = 90'000;
+    static constexpr int kGraceItems = 4;
+
     /// True when the next item should be a sure one, because it may be the last.
     bool isClosing(std::int64_t played_ms, int asked) const;
-    /// True when no further item is asked.
+    /// True when no further item is asked. `last_was_right` tells of the first try at the last
+    /// item: a session does not end on a miss, unless the grace is used up.
     bool isOver(std::int64_t played_ms, int asked, bool last_was_right) const;
 };
 

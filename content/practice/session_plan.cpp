@@ -1,0 +1,15 @@
+#include "content/practice/session_plan.hpp"
+
+namespace wrenlet::practice {
+
+bool SessionPlan::isClosing(std::int64_t played_ms, int asked) const {
+    return played_ms >= length_ms - 2 * kOneItemMs || asked >= most_items - 2;
+}
+
+bool SessionPlan::isOver(std::int64_t played_ms, int asked, bool last_was_right) const {
+    const bool at_the_end = played_ms >= length_ms || asked >= most_items;
+    const bool far_beyond = played_ms >= length_ms + kGraceMs || asked >= most_items + kGraceItems;
+    return far_beyond || (at_the_end && last_was_right);
+}
+
+}  // namespace wrenlet::practice

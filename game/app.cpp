@@ -1,0 +1,258 @@
+#include "game/app.hpp"
+
+#include <set>
+#include <utility>
+
+#include "content/common/random.hpp"
+#include "game/scenes/adult_scene.hpp"
+#include "game/scenes/badge_scene.hpp"
+#include "game/scenes/ending_scene.hpp"
+#include "game/scenes/round_scene.hpp"
+#include "game/scenes/welcome_scene.hpp"
+#include "game/session/turn.hpp"
+
+namespace wrenlet::game {
+namespace {
+
+std::vector<std::string> sentences(const std::vector<Problem>& problems) {
+    std::vector<std::string> words;
+    for (const Problem& problem : problems) {
+        std::string text = sentence(problem);
+        if (words.empty() || words.back() != text) words.push_back(std::move(text));
+    }
+    return words;
+}
+
+}  // namespace
+
+struct App::State {
+    State(AppParts given, AppOptions chosen, ScreenSize screen)
+        : parts(std::move(given)),
+          options(chosen),
+          layout(screen),
+          fingers(screen),
+          setting{parts.voice, parts.pack, options.motion},
+          problems(parts.problems) {
+        if (!parts.list.children.empty()) next = parts.list.children.front().id;
+        toBadges();
+    }
+
+    Scene& scene() { return adult ? *adult : *main; }
+    const Scene& scene() const { return adult ? *adult : *main; }
+
+    /// The scene is entered at the next step, when the time is known.
+    void show(std::unique_ptr<Scene> with) {
+        adult.reset();
+        main = std::move(with);
+        entered = false;
+    }
+    void showAdult(std::unique_ptr<Scene> with) {
+        adult = std::move(with);
+        entered = false;
+        parts.voice.hush();
+    }
+
+    void toBadges() {
+        keepProblems();
+        turn.reset();
+        show(std::make_unique<BadgeScene>(setting, layout, parts.list, next));
+    }
+
+    void play(const std::string& id) {
+        const pack::Child* child = parts.list.child(id);
+        if (child == nullptr) return;
+        practice::SessionPlan plan;
+        plan.length_ms = parts.list.settings.session_minutes * std::int64_t{60'000};
+        const std::uint64_t seed =
+            stepSeed(options.seed.value_or(static_cast<std::uint64_t>(parts.clock.unixMillis())),
+                     ++sessions);
+        turn = std::make_unique<Turn>(TurnParts{parts.pack, parts.store, parts.scheduler,
+                                                parts.clock, plan, parts.list.settings.focus},
+                                      id, seed);
+        met.clear();
+        show(std::make_unique<WelcomeScene>(setting, layout, *child, turn->growth(false)));
+    }
+
+    void round(Millis now) {
+        if (!turn) return toBadges();
+        if (turn->isOver()) return ending();
+        if (auto* running = dynamic_cast<RoundScene*>(main.get()))
+            if (running->goOn(now)) return;
+        const auto mechanic = exercise::rowOf(turn->question().item().skill).mechanic;
+        show(makeRound(setting, layout, *turn, met.insert(mechanic).second));
+    }
+
+    void ending() {
+        const Growth before = turn->growth(false);
+        const Growth after = turn->growth(true);
+        const int rounds = turn->roundsToday();
+        turn->end();
+        nextChildAfter(turn->child());
+        show(std::make_unique<EndingScene>(setting, layout, before, after, rounds));
+        snapshot();
+    }
+
+    void snapshot() {
+        if (parts.snapshot.empty()) return;
+        const Result<Done> done = parts.store.snapshot(parts.snapshot);
+        problems.insert(problems.end(), done.problems().begin(), done.problems().end());
+    }
+
+    void nextChildAfter(const std::string& id) {
+        const auto& children = parts.list.children;
+        for (std::size_t i = 0; i < children.size(); ++i)
+            if (children[i].id == id) next = children[(i + 1) % children.size()].id;
+    }
+
+    void keepProblems() {
+        if (!turn) return;
+        problems.insert(problems.end(), turn->problems().begin(), turn->problems().end());
+    }
+
+    AdultPage page() const {
+        AdultPage page;
+        page.title = parts.list.title.empty() ? "Wrenlet" : parts.list.title;
+        page.facts = {"Pack: " + parts.pack.title + " (" + parts.pack.name() + ")",
+                      "Tablet: " + parts.store.tablet() + ", " +
+                          std::to_string(parts.store.all().size()) + " answers kept"};
+        if (!parts.data.empty()) page.facts.push_back("Kept in: " + parts.data.string());
+        if (!parts.snapshot.empty()) page.facts.push_back("Brought to: " + parts.snapshot.string());
+        page.facts.push_back(
+            "Choose a loudness at which you can still talk over it. This is practice, and no "
+            "diagnosis.");
+        const std::string trouble = parts.voice.trouble();
+        if (!trouble.empty()) page.words.push_back(trouble);
+        for (std::string& text : sentences(problems)) page.words.push_back(std::move(text));
+        if (turn)
+            for (std::string& text : sentences(turn->problems()))
+                page.words.push_back(std::move(text));
+        return page;
+    }
+
+    void back() {
+        adult.reset();
+        entered = false;
+    }
+
+    void grant(const Wish& wish, Millis now) {
+        switch (wish.kind) {
+            case Wish::Kind::play:
+                return play(wish.child);
+            case Wish::Kind::begin:
+                return round(now);
+            case Wish::Kind::go_on:
+                if (turn) turn->goOn();
+                return round(now);
+            case Wish::Kind::badges:
+                snapshot();
+                return toBadges();
+            case Wish::Kind::question:
+                return showAdult(std::make_unique<AdultQuestion>(
+                    setting, layout, stepSeed(static_cast<std::uint64_t>(now), ++sessions)));
+            case Wish::Kind::adult:
+                return showAdult(std::make_unique<AdultScene>(setting, layout, page()));
+            case Wish::Kind::back:
+                return back();
+            case Wish::Kind::motion:
+                setting.motion = !setting.motion;
+                main->setMotion(setting.motion);
+                if (adult) adult->setMotion(setting.motion);
+                return;
+            case Wish::Kind::close:
+                snapshot();
+                closing = true;
+                return;
+        }
+    }
+
+    /// Enters what has come up and grants what is wished, until nothing is left to do at `now`.
+    void settle(Millis now) {
+        constexpr int kMostAtOnce = 8;
+        for (int i = 0; i < kMostAtOnce; ++i) {
+            if (!entered) {
+                entered = true;
+                scene().enter(now);
+            }
+            const auto wish = scene().takeWish();
+            if (!wish) return;
+            grant(*wish, now);
+        }
+    }
+
+    AppParts parts;
+    AppOptions options;
+    Layout layout;
+    FingerFilter fingers;
+    Setting setting;
+    std::vector<Problem> problems;
+    std::unique_ptr<Turn> turn;
+    std::unique_ptr<Scene> main, adult;  // adult lies above main while an adult is there
+    bool entered = false;
+    std::set<exercise::Mechanic> met;  // in this turn
+    std::string next;                  // the child whose turn would be next
+    std::uint64_t sessions = 0;
+    bool closing = false;
+};
+
+App::App(AppParts parts, AppOptions options, ScreenSize screen)
+    : state_(std::make_unique<State>(std::move(parts), options, screen)) {}
+App::~App() = default;
+
+void App::resize(ScreenSize screen, Millis now) {
+    if (screen == state_->layout.screen()) return;
+    if (const auto lifted = state_->fingers.reset(screen)) state_->scene().touch(*lifted, now);
+    state_->layout = Layout(screen);
+    state_->main->resize(state_->layout);
+    if (state_->adult) state_->adult->resize(state_->layout);
+}
+
+void App::touch(const Contact& contact, Millis now) {
+    state_->settle(now);
+    for (const Touch& touch : state_->fingers.feed(contact, now)) state_->scene().touch(touch, now);
+    state_->settle(now);
+}
+
+void App::step(Millis now) {
+    state_->settle(now);
+    state_->scene().step(now);
+    state_->settle(now);
+}
+
+Frame App::frame(Millis now) const {
+    return state_->scene().frame(now);
+}
+
+bool App::isMoving(Millis now) const {
+    return state_->scene().isMoving(now);
+}
+
+std::optional<Millis> App::nextDue(Millis now) const {
+    if (!state_->entered) return now;
+    return state_->scene().nextDue(now);
+}
+
+std::string App::place() const {
+    return state_->scene().place();
+}
+
+std::optional<Box> App::boxOf(std::string_view name) const {
+    for (const Thing& thing : state_->scene().things())
+        if (thing.name == name) return thing.box;
+    return std::nullopt;
+}
+
+std::vector<std::string> App::touchables() const {
+    std::vector<std::string> names;
+    for (const Thing& thing : state_->scene().things()) names.push_back(thing.name);
+    return names;
+}
+
+std::optional<std::string> App::rightTouch() const {
+    return state_->scene().rightTouch();
+}
+
+bool App::wantsToClose() const {
+    return state_->closing;
+}
+
+}  // namespace wrenlet::game

@@ -1,0 +1,45 @@
+// Join on the pond: sound tiles on lily pads that say their sound when touched and lean together
+// when brought together, then picture cards on stones to pick the whole from.
+#pragma once
+
+#include "game/rounds/join_round.hpp"
+#include "game/scenes/round_scene.hpp"
+
+namespace wrenlet::game {
+
+class JoinScene final : public RoundScene {
+  public:
+    JoinScene(Setting setting, const Layout& layout, Turn& turn, bool first_time);
+
+  private:
+    std::string_view mechanic() const override { return "join"; }
+    const Question& question() const override { return round_.question(); }
+    Script askScript(Asking asking) const override;
+    Script togetherScript() const override { return prompts_.together(round_); }
+    Script explainScript() const override { return prompts_.explain(round_); }
+    Script rightScript() const override { return prompts_.right(round_); }
+    void explained() override { round_.explained(); }
+    std::vector<Thing> pieces() const override;
+    std::optional<std::string> rightPiece() const override;
+    void tapPiece(const std::string& piece, Millis now) override;
+    void pressed(const std::string& piece, Millis now) override;
+    void dropped(const Hand& hand, Millis now) override;
+    void released(const Hand& hand, Millis now) override;
+    void askedAnew(Millis) override { chosen_.reset(); }
+    void drawRound(Painter& painter, Millis now) const override;
+    void drawExplained(Painter& painter, Millis now) const override;
+
+    std::vector<Box> tileSeats() const;
+    /// Where a tile is now; the tiles that lean on a dragged one follow it.
+    Box tileBox(std::size_t tile, Millis now) const;
+    std::optional<std::size_t> heldTile() const;
+    void bring(std::size_t tile, std::size_t other, Millis now);
+    void drawTiles(Painter& painter, Millis now) const;
+    void drawChoices(Painter& painter, Millis now) const;
+    const std::string& wordAt(std::size_t place) const;
+
+    JoinRound round_;
+    std::optional<std::size_t> chosen_;  // the tile that was tapped
+};
+
+}  // namespace wrenlet::game

@@ -1,0 +1,91 @@
+// Where everything stands on a screen, for any size and way round: replay top left, the way out
+// top right, the wren on the left bank (above, in portrait), the stage in the middle and the
+// pieces in the lower third, in reach of a small hand.
+//
+// Sizes are those of the look at 1280x800 (800x1280 in portrait), scaled; where the display tells
+// its size, nothing that can be touched is smaller than 20 mm, nor closer than 5 mm to another.
+// What does not fit a row then goes into two.
+#pragma once
+
+#include <vector>
+
+#include "game/stage/frame.hpp"
+
+namespace wrenlet::game {
+
+/// A home to sort into: its head card above, the place where sorted cards lie in it, the drawing.
+struct HomeBox {
+    Box all;  // what can be touched
+    Box head;
+    Box art;
+    float small = 0;  // side of a sorted card
+    /// Where the sorted card number `index` lies.
+    Box sorted(std::size_t index) const;
+};
+
+class Layout {
+  public:
+    explicit Layout(ScreenSize screen);
+
+    const ScreenSize& screen() const { return screen_; }
+    bool isPortrait() const { return screen_.h > screen_.w; }
+    /// Pixels for a length of the look.
+    float px(float length) const { return length * u_; }
+    /// The same for a touchable's side: at least 20 mm.
+    float touchPx(float length) const;
+    float gap() const { return gap_; }
+    float margin() const { return margin_; }
+    float width() const { return static_cast<float>(screen_.w); }
+    float height() const { return static_cast<float>(screen_.h); }
+
+    Box replay() const;
+    Box leave() const;
+    Box wren() const;
+    /// Where pieces go, and where they wait.
+    Box stage() const;
+    Box pieces() const;
+
+    std::vector<HomeBox> homes(std::size_t count) const;
+    /// The card that waits to be sorted.
+    Box card() const;
+    /// Sound tiles on their pads; `leaning[i]` tells whether tile i touches the next one.
+    std::vector<Box> tiles(const std::vector<bool>& leaning) const;
+    /// Picture cards on stones.
+    std::vector<Box> stones(std::size_t count) const;
+    std::vector<Box> pads(std::size_t count) const;
+    Box acorns() const;
+    Box done() const;
+    /// Two cards side by side on the stage, when both are explained.
+    std::vector<Box> compared(std::size_t count) const;
+    /// `rows` rows of `columns` small places on the stage, row by row.
+    std::vector<Box> table(std::size_t rows, std::size_t columns) const;
+
+    /// How many badges a page holds: up to 24, fewer where they would be too small; a page of
+    /// several leaves room for the leaf that turns it.
+    std::size_t badgesPerPage(std::size_t children) const;
+    std::vector<Box> badges(std::size_t count) const;
+    Box nextPage() const;
+
+    /// The nest in the middle of the ending.
+    Box nest() const;
+    /// Buttons of the adult's page: `count` of them in rows below the page's text.
+    std::vector<Box> buttons(std::size_t count) const;
+
+  private:
+    Box main() const;
+    /// The largest badges with which all children find room, or as many as a page holds.
+    struct BadgeGrid {
+        float side = 0, row_height = 0, top = 0, room = 0;
+        std::size_t columns = 1, most = 1;
+    };
+    BadgeGrid badgeGrid(std::size_t children) const;
+
+    ScreenSize screen_;
+    float u_ = 1, gap_ = 24, margin_ = 16;
+};
+
+/// `count` boxes of w x h in a row in the middle of `area`, `gap` apart; made narrower, not
+/// closer, where they do not fit.
+std::vector<Box> rowIn(const Box& area, std::size_t count, float w, float h, float gap);
+
+}  // namespace wrenlet::game

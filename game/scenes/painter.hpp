@@ -1,0 +1,63 @@
+// Builds a frame from back to front out of the look's few shapes, so that every scene draws a
+// card, a tile or the pond in the same way.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "game/scenes/layout.hpp"
+#include "game/session/growth.hpp"
+#include "game/stage/frame.hpp"
+#include "game/stage/palette.hpp"
+
+namespace wrenlet::game {
+
+/// How a card or tile stands: the states of the look.
+enum class Stand : std::uint8_t { resting, lifted, done };
+
+class Painter {
+  public:
+    explicit Painter(const Layout& layout) : layout_(layout) {}
+
+    /// Everything painted from now on is this much there, 0 to 1; for a change of scene.
+    void setPresence(float presence) { presence_ = presence; }
+
+    void art(std::string_view name, const Box& box, float alpha = 1);
+    void picture(std::string_view name, const Box& box, float alpha = 1);
+    void text(std::string_view text, Point centre, float height, Colour colour = palette::kInk,
+              bool bold = false);
+    void fill(const Box& box, Colour colour, float alpha = 1);
+    void card(const Box& box, Stand stand, float radius);
+    void panel(const Box& box, Colour colour, Colour edge);
+    void ring(const Box& box, int part, Colour colour);
+
+    /// A white card with a picture in the middle of `box`; lifted ones are 4 % larger.
+    void pictureCard(std::string_view picture, const Box& box, Stand stand);
+    /// A sound tile with its mark (1 to 4).
+    void tile(std::size_t mark, const Box& box, Stand stand);
+    /// Says without words: this is the one thing to touch next. Goes below the piece.
+    void sunBelow(const Box& box, float radius);
+    /// A bracket below `box`: this part sounds.
+    void bracket(const Box& box, Colour colour = palette::kInk);
+    /// What is sounding, at the upper right of `box`.
+    void speaking(const Box& box);
+    void leafMark(const Box& box);
+
+    /// Sky, water and banks, as far as the pond-side has grown.
+    void pond(const Growth& growth);
+    /// The nest in `box`, with the reeds beside it, as far as they have grown.
+    void grownNest(const Box& box, const Growth& growth);
+    /// The clump of reeds in front.
+    void reedsInFront();
+
+    Frame take() { return std::move(frame_); }
+
+  private:
+    void put(Sprite sprite, Point centre, float alpha);
+
+    const Layout& layout_;
+    Frame frame_;
+    float presence_ = 1;
+};
+
+}  // namespace wrenlet::game

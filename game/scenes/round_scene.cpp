@@ -1,0 +1,222 @@
+#include "game/scenes/round_scene.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "game/scenes/count_scene.hpp"
+#include "game/scenes/join_scene.hpp"
+#include "game/scenes/sort_scene.hpp"
+
+namespace wrenlet::game {
+namespace {
+
+constexpr Millis kAfterRight = 500, kAfterExplained = 900;
+constexpr Millis kHintAfter = 15'000, kHint = 1400;
+constexpr int kMostHints = 3;
+
+}  // namespace
+
+RoundScene::RoundScene(Setting setting, const Layout& layout, Turn& turn, bool first_time)
+    : Scene(setting, layout),
+      prompts_(setting.pack),
+      turn_(turn),
+      first_time_(first_time),
+      growth_(turn.growth(false)) {}
+
+std::string RoundScene::place() const {
+    static constexpr std::string_view kPhases[] = {"asked", "explain", "together", "right"};
+    return std::string(mechanic()) + ": " +
+           std::string(kPhases[static_cast<std::size_t>(question().phase())]);
+}
+
+std::vector<Thing> RoundScene::things() const {
+    std::vector<Thing> all = {
+        {"replay", layout_.replay()}, {"leave", layout_.leave()}, {"wren", layout_.wren()}};
+    if (!isOpen()) return all;
+    for (auto& piece : pieces()) all.push_back(std::move(piece));
+    return all;
+}
+
+std::optional<std::string> RoundScene::rightTouch() const {
+    return isOpen() ? rightPiece() : std::nullopt;
+}
+
+void RoundScene::enter(Millis now) {
+    Scene::enter(now);
+    if (isExplaining()) explained();
+    if (isRight()) {
+        tell(rightScript(), now);
+        right_at_ = now;
+    } else {
+        const bool again = question().tryNumber() > 1;
+        ask(again ? Asking::again : first_time_ ? Asking::first_time : Asking::first, now);
+    }
+}
+
+void RoundScene::ask(Asking asking, Millis now) {
+    asking_ = asking;
+    prompt(isTogether() ? togetherScript() : askScript(asking), now);
+    askedAnew(now);
+}
+
+void RoundScene::prompt(const Script& script, Millis now) {
+    tell(script, now);
+    turn_.beat(now);
+    hearings_ = 1;
+    prompt_end_ = telling_.end();
+    hints_left_ = kMostHints;
+    rest(telling_.end());
+}
+
+void RoundScene::murmur(const Script& script, Millis now) {
+    tell(script, now);
+    turn_.beat(now);
+    rest(telling_.end());
+}
+
+void RoundScene::hearAgain(Millis now) {
+    if (isRight()) return;
+    if (isExplaining()) {
+        tell(explainScript(), now);
+        return;
+    }
+    ++hearings_;
+    const Asking asking = asking_ == Asking::next ? Asking::next : Asking::first;
+    murmur(isTogether() ? togetherScript() : askScript(asking), now);
+}
+
+void RoundScene::answered(const Outcome& outcome, Millis now) {
+    if (outcome.kind != Outcome::Kind::answered) return;
+    turn_.beat(now);
+    turn_.record({outcome.choice, hearings_, std::max<Millis>(0, now - prompt_end_)});
+    setting_.voice.cue("settle");
+    if (outcome.right) {
+        right_at_ = now;
+        tell(rightScript(), now);
+    } else {
+        tell(explainScript(), now);
+    }
+}
+
+void RoundScene::tapped(const std::string& thing, Millis now) {
+    turn_.beat(now);
+    if (thing == "replay" || thing == "wren")
+        hearAgain(now);
+    else if (thing != "leave" && isOpen())
+        tapPiece(thing, now);
+}
+
+void RoundScene::rest(Millis now) {
+    hint_at_ = now + kHintAfter;
+}
+
+Millis RoundScene::settledAt() const {
+    return std::max(telling_.end(), right_at_ + kHop) + kAfterRight;
+}
+
+void RoundScene::step(Millis now) {
+    Scene::step(now);
+    if (!telling_.isOver(now)) turn_.beat(now);
+    if (isExplaining() && now >= telling_.end() + kAfterExplained) {
+        explained();
+        ask(Asking::again, now);
+    }
+    if (isRight() && now >= settledAt()) wish({Wish::Kind::go_on});
+    if (isOpen() && hints_left_ > 0 && now >= hint_at_ + kHint) {
+        --hints_left_;
+        hint_at_ = now + kHintAfter;
+    }
+}
+
+std::optional<Millis> RoundScene::nextDue(Millis now) const {
+    auto due = Scene::nextDue(now);
+    const auto consider = [&](Millis moment) {
+        moment = std::max(moment, now + 1);
+        due = due ? std::min(*due, moment) : moment;
+    };
+    if (isExplaining()) consider(telling_.end() + kAfterExplained);
+    if (isRight()) consider(settledAt());
+    if (isOpen() && hints_left_ > 0) consider(now < hint_at_ ? hint_at_ : hint_at_ + kHint);
+    return due;
+}
+
+bool RoundScene::isMoving(Millis now) const {
+    if (Scene::isMoving(now)) return true;
+    if (!setting_.motion) return false;
+    return hint(now) > 0 || (isRight() && now < right_at_ + kHop);
+}
+
+bool RoundScene::isOpen() const {
+    return question().phase() == Question::Phase::asked || isTogether();
+}
+
+float RoundScene::hint(Millis now) const {
+    Millis since = -1;
+    if (telling_.show(now).moves)
+        since = now - telling_.shownSince(now);
+    else if (isOpen() && hints_left_ > 0 && now >= hint_at_)
+        since = now - hint_at_;
+    if (since < 0 || since >= kHint || hand_) return 0;
+    if (!setting_.motion) return 0;
+    const float part = static_cast<float>(since) / static_cast<float>(kHint);
+    return std::fabs(std::sin(part * 2 * 3.14159265f));
+}
+
+Box RoundScene::explainPaper() const {
+    const Box area = layout_.stage();
+    const float w = std::min(area.w, layout_.px(760));
+    return {area.centre().x - w / 2, area.y, w, area.h + layout_.gap() / 2};
+}
+
+Box RoundScene::explainRow(int pair) const {
+    const Box paper = explainPaper().grown(-layout_.px(16));
+    const float h = paper.h / 2;
+    return {paper.x, paper.y + h * static_cast<float>(pair), paper.w, h};
+}
+
+void RoundScene::drawPaper(Painter& painter) const {
+    painter.panel(explainPaper(), palette::kPaper, palette::kDeep);
+}
+
+std::string RoundScene::pictureOf(std::string_view word) const {
+    const auto* entry = setting_.pack.vocabulary.word(word);
+    return entry != nullptr ? entry->picture : std::string();
+}
+
+void RoundScene::drawGround(Painter& painter, Millis now) const {
+    painter.pond(growth_);
+    const bool hops = isRight() && now < right_at_ + kHop;
+    const bool sounds = telling_.isSounding(now);
+    const char* pose = hops       ? "wren-hop"
+                       : sounds   ? "wren-sing"
+                       : isOpen() ? "wren-look"
+                                  : "wren-rest";
+    drawWren(painter, pose, isRight() ? hop(right_at_, now) : 0);
+}
+
+void RoundScene::drawPieces(Painter& painter, Millis now) const {
+    drawRound(painter, now);
+    if (isExplaining()) {
+        drawPaper(painter);
+        drawExplained(painter, now);
+    }
+    const Box replay = layout_.replay();
+    painter.art("ctl-replay", holds("replay") ? replay.grown(replay.w * 0.02f) : replay);
+    drawLeave(painter, now);
+    painter.reedsInFront();
+}
+
+std::unique_ptr<RoundScene> makeRound(Setting setting, const Layout& layout, Turn& turn,
+                                      bool first_time) {
+    switch (exercise::rowOf(turn.question().item().skill).mechanic) {
+        case exercise::Mechanic::sort:
+            return std::make_unique<SortScene>(setting, layout, turn, first_time);
+        case exercise::Mechanic::join:
+            return std::make_unique<JoinScene>(setting, layout, turn, first_time);
+        case exercise::Mechanic::count:
+            break;
+    }
+    return std::make_unique<CountScene>(setting, layout, turn, first_time);
+}
+
+}  // namespace wrenlet::game
