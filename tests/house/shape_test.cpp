@@ -51,6 +51,19 @@ TEST_CASE("No source grows past 500 lines") {
         CHECK_MESSAGE(linesOf(source) <= kMostLines, source.path << " has " << linesOf(source));
 }
 
+TEST_CASE("No test's name holds a semicolon, at which the build would cut it in two") {
+    const std::string opening = "TEST_CASE(\"";
+    for (const Source& source : filesUnder({"tests"}, {"_test.cpp"})) {
+        for (std::size_t at = source.text.find(opening); at != source.text.npos;
+             at = source.text.find(opening, at + 1)) {
+            const std::size_t begin = at + opening.size();
+            const std::string name =
+                source.text.substr(begin, source.text.find('"', begin) - begin);
+            CHECK_MESSAGE(name.find(';') == name.npos, source.path << ": " << name);
+        }
+    }
+}
+
 TEST_CASE("The lock of the npm packages names no registry") {
     const Source lock = sourceAt("assets/package-lock.json");
     CHECK(lock.text.find("integrity") != lock.text.npos);

@@ -34,7 +34,7 @@ TEST_CASE("Words with one beat or two are known") {
         CHECK_FALSE(countVaries(said(word)));
 }
 
-TEST_CASE("A stressed short vowel keeps a consonant; a long one stands open") {
+TEST_CASE("A stressed short vowel keeps a consonant and a long one stands open") {
     CHECK(beats("tiger") == "taɪ.ɡɝ");
     CHECK(beats("basket") == "bæs.kət");
     CHECK(beats("rabbit") == "ɹæb.ət");
