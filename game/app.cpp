@@ -251,6 +251,10 @@ std::optional<std::string> App::rightTouch() const {
     return state_->scene().rightTouch();
 }
 
+std::int64_t App::newestAnswer() const {
+    return state_->parts.store.newest();
+}
+
 bool App::wantsToClose() const {
     return state_->closing;
 }

@@ -65,6 +65,8 @@ class App {
     /// there is only listening to do. A drag goes from one such thing to the one that follows it:
     /// a piece counts as lifted from the finger's down on it.
     std::optional<std::string> rightTouch() const;
+    /// The sequence of the newest answer that is kept; for scripts.
+    std::int64_t newestAnswer() const;
     /// True once an adult has asked to close the program.
     bool wantsToClose() const;
 

@@ -219,6 +219,11 @@ std::vector<Response> Store::history(std::string_view child) const {
     return responses;
 }
 
+std::int64_t Store::newest() const {
+    Statement select(database_->connection.get(), "SELECT max(sequence) FROM response");
+    return select.row() ? select.number(0) : 0;
+}
+
 std::vector<Response> Store::all() const {
     Statement select(database_->connection.get(),
                      std::string(kSelectResponses) + " ORDER BY sequence");

@@ -59,6 +59,8 @@ class Store {
     /// Everything the child did, oldest first.
     std::vector<Response> history(std::string_view child) const;
     std::vector<Response> all() const;
+    /// The sequence of the newest response; 0 when there is none.
+    std::int64_t newest() const;
 
     /// How many sessions the child has ended on this tablet: the pond-side grows by it.
     int endedSessions(std::string_view child) const;

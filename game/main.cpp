@@ -1,0 +1,149 @@
+// wrenlet: what a child plays.
+#include <SDL.h>
+
+#include <chrono>
+#include <cstdlib>
+#include <iostream>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "content/common/files.hpp"
+#include "content/common/random.hpp"
+#include "game/sdl/assets.hpp"
+#include "game/sdl/script_run.hpp"
+#include "game/sdl/table.hpp"
+
+namespace {
+
+using namespace wrenlet;
+using namespace wrenlet::game;
+
+constexpr const char* kUsage =
+    "wrenlet CLASSROOM                the game, on the classroom in that folder\n"
+    "  --data DIR                     where this tablet keeps its own (~/.local/share/wrenlet)\n"
+    "  --full-screen                  F11 does the same\n"
+    "  --seed N                       of the first session's chances\n"
+    "  --off-screen --child-script FILE [--pictures DIR] [--announce]\n"
+    "                                 a scripted child plays, as fast as the machine can\n";
+
+struct Call {
+    std::filesystem::path classroom, data, script, pictures;
+    std::optional<std::uint64_t> seed;
+    bool off_screen = false, full_screen = false, announce = false;
+};
+
+std::filesystem::path dataFolder() {
+    if (const char* xdg = std::getenv("XDG_DATA_HOME"); xdg != nullptr && *xdg != '\0')
+        return std::filesystem::path(xdg) / "wrenlet";
+    if (const char* home = std::getenv("HOME"); home != nullptr && *home != '\0')
+        return std::filesystem::path(home) / ".local" / "share" / "wrenlet";
+    char* folder = SDL_GetPrefPath("", "wrenlet");
+    const std::filesystem::path path = folder != nullptr ? folder : "wrenlet-data";
+    SDL_free(folder);
+    return path;
+}
+
+std::optional<Call> callOf(const std::vector<std::string>& args) {
+    Call call;
+    for (std::size_t i = 0; i < args.size(); ++i) {
+        const std::string& arg = args[i];
+        const bool more = i + 1 < args.size();
+        if (arg == "--off-screen")
+            call.off_screen = true;
+        else if (arg == "--full-screen")
+            call.full_screen = true;
+        else if (arg == "--announce")
+            call.announce = true;
+        else if (arg == "--data" && more)
+            call.data = args[++i];
+        else if (arg == "--child-script" && more)
+            call.script = args[++i];
+        else if (arg == "--pictures" && more)
+            call.pictures = args[++i];
+        else if (arg == "--seed" && more)
+            call.seed = std::strtoull(args[++i].c_str(), nullptr, 10);
+        else if (!arg.empty() && arg[0] != '-' && call.classroom.empty())
+            call.classroom = arg;
+        else
+            return std::nullopt;
+    }
+    if (call.classroom.empty() || call.off_screen != !call.script.empty()) return std::nullopt;
+    if (call.data.empty()) call.data = dataFolder();
+    return call;
+}
+
+/// Says what went wrong, in a window too where there is one to be had.
+int fail(const std::vector<Problem>& problems, bool off_screen) {
+    std::string text;
+    for (const Problem& problem : problems) text += sentence(problem) + "\n";
+    std::cerr << text;
+    if (!off_screen)
+        SDL_ShowSimpleMessageBox(SDL_MESSAGEBOX_INFORMATION, "Wrenlet cannot start", text.c_str(),
+                                 nullptr);
+    return 1;
+}
+
+int playScript(Opened& opened, const Call& call, TableOptions options) {
+    const Result<std::string> json = readWhole(call.script, 1 << 20);
+    if (!json.ok()) return fail(json.problems(), true);
+    const Result<Tape> tape = readTape(json.value(), call.script.filename().string());
+    if (!tape.ok()) return fail(tape.problems(), true);
+    options.window.w = tape.value().width;
+    options.window.h = tape.value().height;
+    options.sound = SoundDevice::Use::decode_only;
+    options.app.seed = call.seed.value_or(tape.value().seed);
+    std::error_code error;
+    if (!call.pictures.empty()) std::filesystem::create_directories(call.pictures, error);
+
+    ScriptClock clock;
+    auto table = Table::open(opened, clock, options);
+    if (!table.ok()) return fail(table.problems(), true);
+    ScriptRun run;
+    run.pictures = call.pictures;
+    if (call.announce)
+        run.announce = [](std::int64_t sequence) {
+            std::cout << "begun " << sequence << std::endl;
+        };
+    const ScriptResult result = runScript(*table.value(), clock, tape.value(), run);
+    std::size_t right = 0;
+    const auto rows = opened.store.all();
+    for (const auto& row : rows) right += row.isRight() && row.isEvidence();
+    for (const Problem& problem : result.problems) std::cerr << sentence(problem) << "\n";
+    std::cout << "{\"finished\": " << (result.finished ? "true" : "false")
+              << ", \"pictures_hash\": \"" << std::hex << result.pictures_hash
+              << "\", \"frames_hash\": \"" << result.frames_hash << "\", \"sound_hash\": \""
+              << result.sound_hash << std::dec << "\", \"answers\": " << rows.size()
+              << ", \"right_first_time\": " << right << ", \"seconds\": " << result.steps / 60
+              << ", \"pictures\": " << result.files.size() << "}\n";
+    return result.finished && result.problems.empty() ? 0 : 1;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    const auto call = callOf({argv + 1, argv + argc});
+    if (!call) {
+        std::cerr << kUsage;
+        return 2;
+    }
+    const auto since = std::chrono::system_clock::now().time_since_epoch();
+    const std::uint64_t random = Random(static_cast<std::uint64_t>(since.count())).next() ^
+                                 reinterpret_cast<std::uintptr_t>(argv);
+    Result<Opened> opened = openClassroom({call->classroom}, {call->data}, random);
+    if (!opened.ok()) return fail(opened.problems(), call->off_screen);
+
+    TableOptions options;
+    options.window.off_screen = call->off_screen;
+    options.window.full_screen = call->full_screen;
+    options.app.seed = call->seed;
+    options.assets = assetsFolder();
+    options.data = call->data;
+    if (call->off_screen) return playScript(opened.value(), *call, options);
+
+    const SystemClock clock;
+    auto table = Table::open(opened.value(), clock, options);
+    if (!table.ok()) return fail(table.problems(), false);
+    playOnScreen(*table.value());
+    return 0;
+}

@@ -1,0 +1,143 @@
+#include "game/sdl/table.hpp"
+
+#include <SDL_ttf.h>
+
+#include <algorithm>
+#include <utility>
+
+#include "game/sdl/fingers.hpp"
+
+namespace wrenlet::game {
+
+/// Tells someone before each thing that is said.
+class Table::TellingVoice final : public Voice {
+  public:
+    explicit TellingVoice(Speaker& speaker) : speaker_(speaker) {}
+    Speech say(const Utterance& utterance, Millis now) override {
+        if (told) told();
+        return speaker_.say(utterance, now);
+    }
+    void hush() override { speaker_.hush(); }
+    void cue(std::string_view name) override { speaker_.cue(name); }
+    std::string trouble() const override { return speaker_.trouble(); }
+
+    std::function<void()> told;
+
+  private:
+    Speaker& speaker_;
+};
+
+Result<std::unique_ptr<Table>> Table::open(Opened& opened, const Clock& clock,
+                                           const TableOptions& options) {
+    Result<Window> window = Window::open(options.window);
+    if (!window.ok()) return window.problems();
+    if (TTF_WasInit() == 0 && TTF_Init() != 0)
+        return Problem{"", "Letters cannot be drawn here.", "Check SDL_ttf."};
+    return std::unique_ptr<Table>(new Table(opened, clock, options, std::move(window.value())));
+}
+
+Table::Table(Opened& opened, const Clock& clock, const TableOptions& options, Window window)
+    : opened_(opened),
+      options_(options),
+      window_(std::move(window)),
+      sound_(mixer_),
+      clips_(opened.pack, [this] { openSound(); }),
+      speaker_(mixer_, clips_, sound_),
+      voice_(std::make_unique<TellingVoice>(speaker_)) {
+    baker_ = std::make_unique<Baker>(
+        window_.renderer(), options_.assets, [this](std::string_view name) -> std::string_view {
+            const pack::Picture* picture = opened_.pack.picture(name);
+            return picture != nullptr ? std::string_view(picture->bytes) : std::string_view();
+        });
+    canvas_ = std::make_unique<Canvas>(window_.renderer(), *baker_);
+    AppParts parts{opened_.list, opened_.pack,     opened_.store,    scheduler_,   *voice_,
+                   clock,        opened_.problems, opened_.snapshot, options_.data};
+    app_ = std::make_unique<App>(std::move(parts), options_.app, window_.screen());
+}
+
+Table::~Table() = default;
+
+void Table::openSound() {
+    if (sound_.isOpen()) return;
+    sound_.open(options_.sound);
+    speaker_.setTrouble(sound_.trouble());
+}
+
+void Table::setHeardFirst(std::function<void()> told) {
+    voice_->told = std::move(told);
+}
+
+bool Table::handle(const SDL_Event& event, Millis now) {
+    switch (event.type) {
+        case SDL_QUIT:
+            return false;
+        case SDL_WINDOWEVENT:
+            if (event.window.event == SDL_WINDOWEVENT_SIZE_CHANGED)
+                app_->resize(window_.screen(), now);
+            if (event.window.event == SDL_WINDOWEVENT_EXPOSED) canvas_->invalidate();
+            return true;
+        case SDL_RENDER_TARGETS_RESET:
+        case SDL_RENDER_DEVICE_RESET:
+            canvas_->forget();
+            return true;
+        case SDL_KEYDOWN:
+            if (event.key.keysym.sym == SDLK_F11 && event.key.repeat == 0)
+                window_.toggleFullScreen();
+            return true;
+        default:
+            break;
+    }
+    int w = 0, h = 0;
+    SDL_GetWindowSize(window_.window(), &w, &h);
+    if (const auto contact = contactOf(event, window_.screen(), w, h)) app_->touch(*contact, now);
+    return true;
+}
+
+bool Table::handleAll(Millis now) {
+    SDL_Event event;
+    while (SDL_PollEvent(&event))
+        if (!handle(event, now)) return false;
+    return !app_->wantsToClose();
+}
+
+void Table::show(Millis now) {
+    app_->step(now);
+    canvas_->show(app_->frame(now), window_.screen());
+}
+
+namespace {
+
+constexpr Millis kFrameMillis = 16;
+constexpr Millis kLongestWait = 60'000;
+
+/// How long nothing needs to be done, if nobody touches the glass.
+Millis restUntilDue(const App& app, Millis now, Millis last_frame) {
+    if (app.isMoving(now)) return std::clamp<Millis>(last_frame + kFrameMillis - now, 0, 16);
+    const auto due = app.nextDue(now);
+    return due ? std::clamp<Millis>(*due - now, 0, kLongestWait) : kLongestWait;
+}
+
+}  // namespace
+
+void playOnScreen(Table& table) {
+    const auto ticks = [] { return static_cast<Millis>(SDL_GetTicks64()); };
+    table.canvas().show(table.app().frame(ticks()), table.screen());
+    table.openSound();
+    bool decoding = true;
+    Millis last_frame = 0;
+    while (!table.app().wantsToClose()) {
+        const Millis rest = restUntilDue(table.app(), ticks(), last_frame);
+        const bool idle = decoding && !table.app().isMoving(ticks());
+        SDL_Event event;
+        const int wait = idle ? 0 : static_cast<int>(rest);
+        if (SDL_WaitEventTimeout(&event, wait) == 1) {
+            if (!table.handle(event, ticks()) || !table.handleAll(ticks())) return;
+        } else if (idle) {
+            decoding = table.clips().decodeOne();
+        }
+        last_frame = ticks();
+        table.show(last_frame);
+    }
+}
+
+}  // namespace wrenlet::game

@@ -1,0 +1,77 @@
+// The game on a table: a window, a speaker, the events of hands, and the app between them. Whoever
+// owns the time (a screen, or a script) calls it moment by moment.
+#pragma once
+
+#include <filesystem>
+#include <functional>
+#include <memory>
+
+#include "content/practice/scheduler.hpp"
+#include "game/app.hpp"
+#include "game/sdl/baker.hpp"
+#include "game/sdl/canvas.hpp"
+#include "game/sdl/clips.hpp"
+#include "game/sdl/sound_device.hpp"
+#include "game/sdl/window.hpp"
+#include "game/stage/mixer.hpp"
+#include "game/stage/speaker.hpp"
+#include "game/start/opening.hpp"
+
+namespace wrenlet::game {
+
+struct TableOptions {
+    WindowOptions window;
+    AppOptions app;
+    std::filesystem::path assets;  // share/wrenlet
+    std::filesystem::path data;    // where the tablet keeps its own, for the adult's page
+    SoundDevice::Use sound = SoundDevice::Use::play;
+};
+
+class Table {
+  public:
+    /// `opened` and `clock` must outlive it. Errors: no window.
+    static Result<std::unique_ptr<Table>> open(Opened& opened, const Clock& clock,
+                                               const TableOptions& options);
+    ~Table();
+
+    App& app() { return *app_; }
+    Mixer& mixer() { return mixer_; }
+    SoundDevice& sound() { return sound_; }
+    Canvas& canvas() { return *canvas_; }
+    DecodedClips& clips() { return clips_; }
+    SDL_Renderer* renderer() { return window_.renderer(); }
+    ScreenSize screen() const { return window_.screen(); }
+
+    /// Opens the sound device, if it is not open. The first frame is shown before that.
+    void openSound();
+    /// Called whenever something is going to be said, before it is.
+    void setHeardFirst(std::function<void()> told);
+    /// Hands one event of SDL's to the app; false when the window is to be closed.
+    bool handle(const SDL_Event& event, Millis now);
+    /// Hands over every event that waits.
+    bool handleAll(Millis now);
+    /// Lets the app do what is due and shows its frame if that is another.
+    void show(Millis now);
+
+  private:
+    class TellingVoice;
+    Table(Opened& opened, const Clock& clock, const TableOptions& options, Window window);
+
+    Opened& opened_;
+    TableOptions options_;
+    Window window_;
+    practice::FirstScheduler scheduler_;
+    Mixer mixer_;
+    SoundDevice sound_;
+    DecodedClips clips_;
+    Speaker speaker_;
+    std::unique_ptr<TellingVoice> voice_;
+    std::unique_ptr<Baker> baker_;
+    std::unique_ptr<Canvas> canvas_;
+    std::unique_ptr<App> app_;
+};
+
+/// Plays on a screen until the window or an adult closes it.
+void playOnScreen(Table& table);
+
+}  // namespace wrenlet::game

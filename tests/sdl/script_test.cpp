@@ -1,0 +1,80 @@
+#include <doctest/doctest.h>
+
+#include "game/sdl/assets.hpp"
+#include "game/sdl/script_run.hpp"
+#include "tests/practice/samples.hpp"
+
+using namespace wrenlet;
+using namespace wrenlet::game;
+using practice::samples::Folder;
+
+namespace {
+
+struct Played {
+    ScriptResult result;
+    std::vector<practice::Response> rows;
+};
+
+/// A scripted child plays the starter classroom on a tablet of its own.
+Played play(const Tape& tape) {
+    const Folder folder;
+    const std::filesystem::path classroom = folder / "classroom";
+    std::filesystem::create_directories(classroom);
+    std::filesystem::copy(WRENLET_TEST_STARTER, classroom,
+                          std::filesystem::copy_options::recursive);
+    auto opened = openClassroom({classroom}, {folder / "tablet"}, 1);
+    for (const Problem& problem : opened.problems()) FAIL_CHECK(sentence(problem));
+    REQUIRE(opened.ok());
+    TableOptions options;
+    options.window = {tape.width, tape.height, false, true};
+    options.assets = WRENLET_TEST_SHARE;
+    options.sound = SoundDevice::Use::decode_only;
+    options.app.seed = tape.seed;
+    ScriptClock clock;
+    auto table = Table::open(opened.value(), clock, options);
+    REQUIRE(table.ok());
+    Played played;
+    played.result = runScript(*table.value(), clock, tape, {});
+    played.rows = opened.value().store.all();
+    return played;
+}
+
+}  // namespace
+
+TEST_CASE("Script: the same child plays the same session twice, to the pixel and the sample") {
+    Tape tape;
+    tape.child = "c-03";
+    tape.right_share = 0.7;
+    tape.palm_share = 0.3;
+    const Played once = play(tape), twice = play(tape);
+    REQUIRE(once.result.finished);
+    CHECK(once.rows.size() > 15);
+    CHECK(once.result.frames_hash == twice.result.frames_hash);
+    CHECK(once.result.pictures_hash == twice.result.pictures_hash);
+    CHECK(once.result.sound_hash == twice.result.sound_hash);
+    CHECK(once.result.steps == twice.result.steps);
+    CHECK(once.rows == twice.rows);
+
+    tape.seed = 2;
+    const Played other = play(tape);
+    CHECK(other.result.frames_hash != once.result.frames_hash);
+    CHECK(other.result.sound_hash != once.result.sound_hash);
+    CHECK(other.rows != once.rows);
+}
+
+TEST_CASE("Script: palms and second fingers change no answer, only a clumsy hand does") {
+    Tape tape;
+    tape.right_share = 1;
+    tape.palm_share = 1;
+    tape.drag_share = 0.5;
+    tape.width = 800;
+    tape.height = 1280;
+    const Played played = play(tape);
+    REQUIRE(played.result.finished);
+    CHECK(played.rows.size() > 15);
+    for (const auto& row : played.rows) {
+        CAPTURE(row.item);
+        CHECK(row.isRight());
+        CHECK(row.try_number == 1);
+    }
+}
