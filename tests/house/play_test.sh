@@ -62,7 +62,7 @@ a_folder_that_cannot_be_made() {
 without_a_display() {
     ends_well ./play
     says "There is no display here"
-    called "wrenlet $place/build/play/classroom --off-screen"
+    called "wrenlet $place/build/play/classroom --data $place/build/play/tablet --off-screen"
     [ "$(tail -n 3 "$output.out")" = "$place/build/play/child/001.png
 $place/build/play/desk/progress.json
 $place/build/play/desk/progress.png" ] || wrong "the last lines do not name the files"

@@ -64,6 +64,20 @@ TEST_CASE("No test's name holds a semicolon, at which the build would cut it in 
     }
 }
 
+TEST_CASE("What the build asks of pkg-config is what the set-up brings") {
+    const std::string setup = sourceAt("assets/make/setup.sh").text;
+    const std::string cmake = sourceAt("CMakeLists.txt").text;
+    const std::string asking = "IMPORTED_TARGET ";
+    int asked = 0;
+    for (std::size_t at = cmake.find(asking); at != cmake.npos; at = cmake.find(asking, at + 1)) {
+        const std::size_t begin = at + asking.size();
+        const std::string module = cmake.substr(begin, cmake.find(')', begin) - begin);
+        CHECK_MESSAGE(setup.find("module  " + module + " ") != setup.npos, module);
+        ++asked;
+    }
+    CHECK(asked > 5);
+}
+
 TEST_CASE("The lock of the npm packages names no registry") {
     const Source lock = sourceAt("assets/package-lock.json");
     CHECK(lock.text.find("integrity") != lock.text.npos);
