@@ -28,7 +28,7 @@ struct Tape {
     int most_minutes = 30;           // of the game's time, then the tape is stopped
 };
 
-/// Errors: broken JSON, a field out of its range.
+/// Errors: broken JSON, a field out of its range or unknown.
 Result<Tape> readTape(std::string_view json, std::string_view where);
 
 class ScriptedChild {

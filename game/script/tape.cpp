@@ -1,5 +1,7 @@
 #include <nlohmann/json.hpp>
 
+#include <set>
+
 #include "game/script/scripted_child.hpp"
 
 namespace wrenlet::game {
@@ -14,7 +16,7 @@ class Reader {
 
     template <class T>
     void number(const char* key, T& value, double least, double most) {
-        const auto field = json_.find(key);
+        const auto field = find(key);
         if (field == json_.end()) return;
         if (!field->is_number() || field->get<double>() < least || field->get<double>() > most)
             problems_.push_back({where_, "\"" + std::string(key) + "\" is out of its range.", ""});
@@ -22,18 +24,30 @@ class Reader {
             value = field->get<T>();
     }
     void text(const char* key, std::string& value) {
-        const auto field = json_.find(key);
+        const auto field = find(key);
         if (field == json_.end()) return;
         if (field->is_string())
             value = field->get<std::string>();
         else
             problems_.push_back({where_, "\"" + std::string(key) + "\" is no text.", ""});
     }
-    std::vector<Problem> take() { return std::move(problems_); }
+    /// Everything that was wrong, fields that nobody asked for included.
+    std::vector<Problem> take() {
+        for (const auto& [key, value] : json_.items())
+            if (known_.count(key) == 0)
+                problems_.push_back({where_, "\"" + key + "\" is no field of a tape.", ""});
+        return std::move(problems_);
+    }
 
   private:
+    Json::const_iterator find(const char* key) {
+        known_.insert(key);
+        return json_.find(key);
+    }
+
     const Json& json_;
     std::string where_;
+    std::set<std::string> known_;
     std::vector<Problem> problems_;
 };
 

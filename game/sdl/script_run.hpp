@@ -3,7 +3,6 @@
 #pragma once
 
 #include <functional>
-#include <set>
 #include <string>
 #include <vector>
 
@@ -24,7 +23,7 @@ class ScriptClock final : public Clock {
 };
 
 struct ScriptRun {
-    std::filesystem::path pictures;              // a picture at each change of place; empty: none
+    std::filesystem::path pictures;              // a picture of each place; empty: none
     std::string picture_prefix;                  // of their names
     bool each_place_once = false;                // leave out places that have a picture already
     std::function<void(std::int64_t)> announce;  // the newest row's sequence, before more is heard
@@ -32,7 +31,7 @@ struct ScriptRun {
 
 struct ScriptResult {
     std::uint64_t frames_hash = 0;    // of every frame, as a value
-    std::uint64_t pictures_hash = 0;  // of the pixels at each change of place
+    std::uint64_t pictures_hash = 0;  // of the pixels of each place's picture
     std::uint64_t sound_hash = 0;     // of every sample
     std::int64_t steps = 0;           // frames of the game's time
     bool finished = false;            // the tape's sessions came to their end

@@ -1,5 +1,7 @@
 #include <doctest/doctest.h>
 
+#include <algorithm>
+
 #include "game/sdl/assets.hpp"
 #include "game/sdl/script_run.hpp"
 #include "tests/practice/samples.hpp"
@@ -16,7 +18,7 @@ struct Played {
 };
 
 /// A scripted child plays the starter classroom on a tablet of its own.
-Played play(const Tape& tape) {
+Played play(const Tape& tape, const ScriptRun& run = {}) {
     const Folder folder;
     const std::filesystem::path classroom = folder / "classroom";
     std::filesystem::create_directories(classroom);
@@ -34,7 +36,7 @@ Played play(const Tape& tape) {
     auto table = Table::open(opened.value(), clock, options);
     REQUIRE(table.ok());
     Played played;
-    played.result = runScript(*table.value(), clock, tape, {});
+    played.result = runScript(*table.value(), clock, tape, run);
     played.rows = opened.value().store.all();
     return played;
 }
@@ -77,4 +79,34 @@ TEST_CASE("Script: palms and second fingers change no answer, only a clumsy hand
         CHECK(row.isRight());
         CHECK(row.try_number == 1);
     }
+}
+
+TEST_CASE("Script: a picture is left of each place once, with a piece in hand and explained too") {
+    const Folder folder;
+    std::filesystem::create_directories(folder / "pictures");
+    Tape tape;
+    tape.child = "c-01";
+    tape.right_share = 0.5;
+    tape.drag_share = 1;
+    tape.width = 640;
+    tape.height = 400;
+    ScriptRun run;
+    run.pictures = folder / "pictures";
+    run.picture_prefix = "small-";
+    run.each_place_once = true;
+    const Played played = play(tape, run);
+    REQUIRE(played.result.finished);
+    CHECK(played.result.problems.empty());
+    for (const char* name : {"badges", "welcome", "sort-asked", "sort-asked-lifted", "sort-explain",
+                             "sort-right", "ending"}) {
+        CAPTURE(name);
+        const auto path = folder / ("pictures/small-" + std::string(name) + ".png");
+        CHECK(std::count(played.result.files.begin(), played.result.files.end(), path.string()) ==
+              1);
+        CHECK(std::filesystem::file_size(path) > 10'000);
+    }
+    CHECK(played.result.places.size() > played.result.files.size());
+    const auto files = std::filesystem::directory_iterator(folder / "pictures");
+    CHECK(static_cast<std::size_t>(std::distance(begin(files), end(files))) ==
+          played.result.files.size());
 }
