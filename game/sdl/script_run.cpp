@@ -70,6 +70,8 @@ ScriptResult runScript(Table& table, ScriptClock& clock, const Tape& tape, const
     result.places = photographer.places();
     result.files = photographer.files();
     result.problems = photographer.problems();
+    for (const std::string& name : table.baker().missing())
+        result.problems.push_back({name, "This could not be drawn.", ""});
     result.sound_hash = sound.value();
     return result;
 }

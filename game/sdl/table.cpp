@@ -29,6 +29,12 @@ class Table::TellingVoice final : public Voice {
 
 Result<std::unique_ptr<Table>> Table::open(Opened& opened, const Clock& clock,
                                            const TableOptions& options) {
+    std::error_code error;
+    for (const char* part : {"art", "fonts"})
+        if (!std::filesystem::is_directory(options.assets / part, error))
+            return Problem{(options.assets / part).string(),
+                           "The game's own drawings and letters are not here.",
+                           "Install Wrenlet anew, or name their folder in WRENLET_ASSETS."};
     Result<Window> window = Window::open(options.window);
     if (!window.ok()) return window.problems();
     if (TTF_WasInit() == 0 && TTF_Init() != 0)

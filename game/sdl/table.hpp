@@ -29,7 +29,7 @@ struct TableOptions {
 
 class Table {
   public:
-    /// `opened` and `clock` must outlive it. Errors: no window.
+    /// `opened` and `clock` must outlive it. Errors: no assets, no window.
     static Result<std::unique_ptr<Table>> open(Opened& opened, const Clock& clock,
                                                const TableOptions& options);
     ~Table();
@@ -38,6 +38,7 @@ class Table {
     Mixer& mixer() { return mixer_; }
     SoundDevice& sound() { return sound_; }
     Canvas& canvas() { return *canvas_; }
+    const Baker& baker() const { return *baker_; }
     DecodedClips& clips() { return clips_; }
     SDL_Renderer* renderer() { return window_.renderer(); }
     ScreenSize screen() const { return window_.screen(); }

@@ -50,6 +50,7 @@ TEST_CASE("Script: the same child plays the same session twice, to the pixel and
     tape.palm_share = 0.3;
     const Played once = play(tape), twice = play(tape);
     REQUIRE(once.result.finished);
+    for (const Problem& problem : once.result.problems) FAIL_CHECK(sentence(problem));
     CHECK(once.rows.size() > 15);
     CHECK(once.result.frames_hash == twice.result.frames_hash);
     CHECK(once.result.pictures_hash == twice.result.pictures_hash);
@@ -109,4 +110,19 @@ TEST_CASE("Script: a picture is left of each place once, with a piece in hand an
     const auto files = std::filesystem::directory_iterator(folder / "pictures");
     CHECK(static_cast<std::size_t>(std::distance(begin(files), end(files))) ==
           played.result.files.size());
+}
+
+TEST_CASE("Table: without its own drawings the game does not start, and names their folder") {
+    const Folder folder;
+    std::filesystem::copy(WRENLET_TEST_STARTER, folder / "classroom",
+                          std::filesystem::copy_options::recursive);
+    auto opened = openClassroom({folder / "classroom"}, {folder / "tablet"}, 1);
+    REQUIRE(opened.ok());
+    TableOptions options;
+    options.window.off_screen = true;
+    options.assets = folder / "nowhere";
+    const ScriptClock clock;
+    const auto table = Table::open(opened.value(), clock, options);
+    REQUIRE(table.problems().size() == 1);
+    CHECK(table.problems()[0].where.find("nowhere") != std::string::npos);
 }
