@@ -16,32 +16,40 @@ struct Destroy {
 };
 using Meter = std::unique_ptr<ebur128_state, Destroy>;
 
-Meter metered(const Pcm& clip, int mode, unsigned long window_ms) {
+Meter meterFor(const Pcm& clip, int mode) {
     Meter meter(ebur128_init(1, static_cast<unsigned long>(clip.rate), mode));
-    if (!meter) return meter;
-    ebur128_set_channel(meter.get(), 0, EBUR128_DUAL_MONO);
-    if (window_ms > 0) ebur128_set_max_window(meter.get(), window_ms);
-    ebur128_add_frames_float(meter.get(), clip.samples.data(), clip.samples.size());
+    if (meter) ebur128_set_channel(meter.get(), 0, EBUR128_DUAL_MONO);
     return meter;
 }
 
 }  // namespace
 
+// libebur128 1.2.6 takes a thousand times the memory that a window past its usual 3 s needs, so a
+// longer clip is measured in pieces, whose powers are averaged.
 double loudness(const Pcm& clip) {
-    const auto ms = static_cast<unsigned long>(clip.seconds() * 1000);
-    if (ms == 0) return kSilence;
-    const Meter meter = metered(clip, EBUR128_MODE_S, std::max(3000ul, ms));
-    double lufs = kSilence;
-    if (!meter || ebur128_loudness_window(meter.get(), ms, &lufs) != EBUR128_SUCCESS)
-        return kSilence;
+    const Meter meter = meterFor(clip, EBUR128_MODE_S);
+    if (!meter) return kSilence;
+    const auto rate = static_cast<std::size_t>(clip.rate), piece = 3 * rate;
+    double power = 0, measured_ms = 0;
+    for (std::size_t at = 0; at < clip.samples.size(); at += piece) {
+        const std::size_t frames = std::min(piece, clip.samples.size() - at);
+        ebur128_add_frames_float(meter.get(), clip.samples.data() + at, frames);
+        const auto ms = static_cast<unsigned long>(frames * 1000 / rate);
+        double lufs = kSilence;
+        if (ms == 0 || ebur128_loudness_window(meter.get(), ms, &lufs) != EBUR128_SUCCESS) continue;
+        power += std::pow(10, lufs / 10) * static_cast<double>(ms);
+        measured_ms += static_cast<double>(ms);
+    }
+    const double lufs = measured_ms > 0 ? 10 * std::log10(power / measured_ms) : kSilence;
     return std::isfinite(lufs) ? lufs : kSilence;
 }
 
 double truePeak(const Pcm& clip) {
-    const Meter meter = metered(clip, EBUR128_MODE_TRUE_PEAK, 0);
+    const Meter meter = meterFor(clip, EBUR128_MODE_TRUE_PEAK);
     double peak = 0;
-    if (!meter || ebur128_true_peak(meter.get(), 0, &peak) != EBUR128_SUCCESS || peak <= 0)
-        return kSilence;
+    if (!meter) return kSilence;
+    ebur128_add_frames_float(meter.get(), clip.samples.data(), clip.samples.size());
+    if (ebur128_true_peak(meter.get(), 0, &peak) != EBUR128_SUCCESS || peak <= 0) return kSilence;
     return 20 * std::log10(peak);
 }
 
