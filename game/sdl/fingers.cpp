@@ -11,11 +11,15 @@ Contact::Kind kindOf(Uint32 type) {
 }
 
 // A pad beside a screen (a laptop's touchpad) moves the mouse; its fingers are not on the glass.
-// SDL asks its screen about a device that it doesn't know, and falls over where there is none.
+// SDL must not be asked about a device it does not list: it would reset the screen's touch.
 bool liesBesideTheScreen(SDL_TouchID device) {
-    if (SDL_WasInit(SDL_INIT_VIDEO) == 0) return false;
-    const SDL_TouchDeviceType type = SDL_GetTouchDeviceType(device);
-    return type == SDL_TOUCH_DEVICE_INDIRECT_ABSOLUTE || type == SDL_TOUCH_DEVICE_INDIRECT_RELATIVE;
+    for (int i = 0; i < SDL_GetNumTouchDevices(); ++i) {
+        if (SDL_GetTouchDevice(i) != device) continue;
+        const SDL_TouchDeviceType type = SDL_GetTouchDeviceType(device);
+        return type == SDL_TOUCH_DEVICE_INDIRECT_ABSOLUTE ||
+               type == SDL_TOUCH_DEVICE_INDIRECT_RELATIVE;
+    }
+    return false;
 }
 
 }  // namespace

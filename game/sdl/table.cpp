@@ -78,9 +78,14 @@ bool Table::handle(const SDL_Event& event, Millis now) {
         case SDL_QUIT:
             return false;
         case SDL_WINDOWEVENT:
-            if (event.window.event == SDL_WINDOWEVENT_SIZE_CHANGED)
-                app_->resize(window_.screen(), now);
-            if (event.window.event == SDL_WINDOWEVENT_EXPOSED) canvas_->invalidate();
+            windowEvent(event.window, now);
+            return true;
+        case SDL_APP_WILLENTERBACKGROUND:
+            letGo(now);
+            setHidden(true);
+            return true;
+        case SDL_APP_DIDENTERFOREGROUND:
+            setHidden(false);
             return true;
         case SDL_RENDER_TARGETS_RESET:
         case SDL_RENDER_DEVICE_RESET:
@@ -95,8 +100,52 @@ bool Table::handle(const SDL_Event& event, Millis now) {
     }
     int w = 0, h = 0;
     SDL_GetWindowSize(window_.window(), &w, &h);
-    if (const auto contact = contactOf(event, window_.screen(), w, h)) app_->touch(*contact, now);
+    const auto contact = contactOf(event, window_.screen(), w, h);
+    if (!contact || hidden_) return true;
+    if (contact->kind == Contact::Kind::down) held_.insert(contact->id);
+    if (contact->kind == Contact::Kind::up) held_.erase(contact->id);
+    app_->touch(*contact, now);
     return true;
+}
+
+void Table::windowEvent(const SDL_WindowEvent& event, Millis now) {
+    switch (event.event) {
+        case SDL_WINDOWEVENT_SIZE_CHANGED:
+            app_->resize(window_.screen(), now);
+            break;
+        case SDL_WINDOWEVENT_EXPOSED:
+            canvas_->invalidate();
+            break;
+        case SDL_WINDOWEVENT_FOCUS_LOST:
+            letGo(now);
+            break;
+        case SDL_WINDOWEVENT_HIDDEN:
+        case SDL_WINDOWEVENT_MINIMIZED:
+            letGo(now);
+            setHidden(true);
+            break;
+        case SDL_WINDOWEVENT_SHOWN:
+        case SDL_WINDOWEVENT_RESTORED:
+            setHidden(false);
+            break;
+        default:
+            break;
+    }
+}
+
+// Fingers whose ups will never come.
+void Table::letGo(Millis now) {
+    for (const std::int64_t id : held_) app_->touch({Contact::Kind::cancel, id, {0, 0}, 0}, now);
+    held_.clear();
+}
+
+void Table::setHidden(bool hidden) {
+    if (hidden == hidden_) return;
+    hidden_ = hidden;
+    sound_.lock();
+    mixer_.setPaused(hidden);
+    sound_.unlock();
+    canvas_->invalidate();
 }
 
 bool Table::handleAll(Millis now) {
@@ -126,7 +175,8 @@ Millis restUntilDue(const App& app, Millis now, Millis last_frame) {
 }  // namespace
 
 void playOnScreen(Table& table) {
-    const auto ticks = [] { return static_cast<Millis>(SDL_GetTicks64()); };
+    Millis away = 0;  // time in which the game could not be seen, and which it does not count
+    const auto ticks = [&away] { return static_cast<Millis>(SDL_GetTicks64()) - away; };
     table.canvas().show(table.app().frame(ticks()), table.screen());
     table.openSound();
     bool decoding = true;
@@ -140,6 +190,12 @@ void playOnScreen(Table& table) {
             if (!table.handle(event, ticks()) || !table.handleAll(ticks())) return;
         } else if (idle) {
             decoding = table.clips().decodeOne();
+        }
+        if (table.isHidden()) {
+            const Millis since = ticks();
+            while (table.isHidden())
+                if (SDL_WaitEvent(&event) == 1 && !table.handle(event, since)) return;
+            away += ticks() - since;
         }
         last_frame = ticks();
         table.show(last_frame);

@@ -5,6 +5,7 @@
 #include <filesystem>
 #include <functional>
 #include <memory>
+#include <set>
 
 #include "content/practice/scheduler.hpp"
 #include "game/app.hpp"
@@ -51,12 +52,18 @@ class Table {
     bool handle(const SDL_Event& event, Millis now);
     /// Hands over every event that waits.
     bool handleAll(Millis now);
+    /// True while the game can't be seen: it is silent then, and its time is to stand still.
+    bool isHidden() const { return hidden_; }
     /// Lets the app do what is due and shows its frame if that is another.
     void show(Millis now);
 
   private:
     class TellingVoice;
     Table(Opened& opened, const Clock& clock, const TableOptions& options, Window window);
+
+    void windowEvent(const SDL_WindowEvent& event, Millis now);
+    void letGo(Millis now);
+    void setHidden(bool hidden);
 
     Opened& opened_;
     TableOptions options_;
@@ -70,6 +77,8 @@ class Table {
     std::unique_ptr<Baker> baker_;
     std::unique_ptr<Canvas> canvas_;
     std::unique_ptr<App> app_;
+    std::set<std::int64_t> held_;  // contacts that are down
+    bool hidden_ = false;
 };
 
 /// Plays on a screen until the window or an adult closes it.

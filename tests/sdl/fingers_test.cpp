@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include <string>
+
 #include "game/sdl/window.hpp"
 
 using namespace wrenlet::game;
@@ -60,6 +62,16 @@ TEST_CASE("fingers: a mouse made of a finger, and a finger made of a mouse, are 
                           1280, 800));
     CHECK_FALSE(
         contactOf(finger(SDL_FINGERDOWN, SDL_MOUSE_TOUCHID, 0.5f, 0.5f), kScreen, 1280, 800));
+}
+
+TEST_CASE("fingers: a device that SDL does not list is taken as the screen, with no video too") {
+    while (SDL_WasInit(SDL_INIT_VIDEO) != 0) SDL_QuitSubSystem(SDL_INIT_VIDEO);
+    CHECK(contactOf(finger(SDL_FINGERDOWN, 9, 0.5f, 0.5f), kScreen, 1280, 800).has_value());
+    auto window = Window::open({1280, 800, false, true});
+    REQUIRE(window.ok());
+    SDL_ClearError();
+    CHECK(contactOf(finger(SDL_FINGERDOWN, 9, 0.5f, 0.5f), kScreen, 1280, 800).has_value());
+    CHECK(std::string(SDL_GetError()).empty());  // SDL was not asked to reset a touch device
 }
 
 TEST_CASE("fingers: a pushed contact comes back through SDL's queue as it was") {

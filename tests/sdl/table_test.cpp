@@ -1,0 +1,105 @@
+#include "game/sdl/table.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <array>
+#include <memory>
+#include <optional>
+
+#include "content/common/clock.hpp"
+#include "game/sdl/fingers.hpp"
+#include "tests/practice/samples.hpp"
+
+using namespace wrenlet;
+using namespace wrenlet::game;
+using practice::samples::Folder;
+
+namespace {
+
+/// The starter classroom, laid out on a table off screen.
+struct Room {
+    Folder folder;
+    SystemClock clock;
+    std::optional<Opened> opened;
+    std::unique_ptr<Table> table;
+
+    Room() {
+        std::filesystem::copy(WRENLET_TEST_STARTER, folder / "classroom",
+                              std::filesystem::copy_options::recursive);
+        auto found = openClassroom({folder / "classroom"}, {folder / "tablet"}, 1);
+        REQUIRE(found.ok());
+        opened.emplace(std::move(found.value()));
+        TableOptions options;
+        options.window = {640, 400, false, true};
+        options.assets = WRENLET_TEST_SHARE;
+        options.sound = SoundDevice::Use::decode_only;
+        options.app.motion = false;
+        auto made = Table::open(*opened, clock, options);
+        REQUIRE(made.ok());
+        table = std::move(made.value());
+        SDL_FlushEvents(SDL_FIRSTEVENT, SDL_LASTEVENT);
+        table->show(0);
+    }
+
+    void finger(Contact::Kind kind) {
+        const Box badge = *table->app().boxOf("badge:c-02");
+        REQUIRE(pushFinger({kind, 1, badge.centre(), 0}, table->screen()));
+    }
+    void window(SDL_WindowEventID what) {
+        SDL_Event event{};
+        event.type = SDL_WINDOWEVENT;
+        event.window.event = static_cast<Uint8>(what);
+        REQUIRE(SDL_PushEvent(&event) == 1);
+    }
+    bool isHeard() {
+        std::array<std::int16_t, 9600> samples{};
+        table->mixer().mix(samples.data(), samples.size() / 2);
+        return std::any_of(samples.begin(), samples.end(), [](auto s) { return s != 0; });
+    }
+};
+
+}  // namespace
+
+TEST_CASE("table: a finger in SDL's queue touches the badge") {
+    Room room;
+    REQUIRE(room.table->app().place() == "badges");
+    room.finger(Contact::Kind::down);
+    room.finger(Contact::Kind::up);
+    CHECK(room.table->handleAll(100));
+    CHECK(room.table->app().place() == "welcome");
+}
+
+TEST_CASE("table: a finger that is down when the focus goes is let go, and its up does nothing") {
+    Room room;
+    room.finger(Contact::Kind::down);
+    room.window(SDL_WINDOWEVENT_FOCUS_LOST);
+    room.finger(Contact::Kind::up);
+    CHECK(room.table->handleAll(100));
+    CHECK(room.table->app().place() == "badges");
+    room.finger(Contact::Kind::down);
+    room.finger(Contact::Kind::up);
+    CHECK(room.table->handleAll(200));
+    CHECK(room.table->app().place() == "welcome");
+}
+
+TEST_CASE(
+    "table: hidden, it is silent and deaf to fingers, and shown again it goes on where it was") {
+    Room room;
+    CHECK(room.isHeard());
+    room.window(SDL_WINDOWEVENT_MINIMIZED);
+    CHECK(room.table->handleAll(100));
+    CHECK(room.table->isHidden());
+    const auto at = room.table->mixer().clock();
+    CHECK_FALSE(room.isHeard());
+    CHECK(room.table->mixer().clock() == at);
+    room.finger(Contact::Kind::down);
+    room.finger(Contact::Kind::up);
+    CHECK(room.table->handleAll(150));
+    CHECK(room.table->app().place() == "badges");
+
+    room.window(SDL_WINDOWEVENT_RESTORED);
+    CHECK(room.table->handleAll(200));
+    CHECK_FALSE(room.table->isHidden());
+    CHECK(room.isHeard());
+}
