@@ -106,6 +106,7 @@ struct App::State {
 
     void keepProblems() {
         if (!turn) return;
+        turn->keep();
         problems.insert(problems.end(), turn->problems().begin(), turn->problems().end());
     }
 

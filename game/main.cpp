@@ -24,13 +24,14 @@ constexpr const char* kUsage =
     "  --data DIR                     where this tablet keeps its own (~/.local/share/wrenlet)\n"
     "  --full-screen                  F11 does the same\n"
     "  --seed N                       of the first session's chances\n"
+    "  --first-frame                  show one frame and end; tells how quick the start is\n"
     "  --off-screen --child-script FILE [--pictures DIR] [--announce]\n"
     "                                 a scripted child plays, as fast as the machine can\n";
 
 struct Call {
     std::filesystem::path classroom, data, script, pictures;
     std::optional<std::uint64_t> seed;
-    bool off_screen = false, full_screen = false, announce = false;
+    bool off_screen = false, full_screen = false, announce = false, first_frame = false;
 };
 
 std::filesystem::path dataFolder() {
@@ -53,6 +54,8 @@ std::optional<Call> callOf(const std::vector<std::string>& args) {
             call.off_screen = true;
         else if (arg == "--full-screen")
             call.full_screen = true;
+        else if (arg == "--first-frame")
+            call.first_frame = true;
         else if (arg == "--announce")
             call.announce = true;
         else if (arg == "--data" && more)
@@ -144,6 +147,11 @@ int main(int argc, char** argv) {
     const SystemClock clock;
     auto table = Table::open(opened.value(), clock, options);
     if (!table.ok()) return fail(table.problems(), false);
+    if (call->first_frame) {
+        table.value()->canvas().show(table.value()->app().frame(0), table.value()->screen());
+        std::cout << "first frame" << std::endl;
+        return 0;
+    }
     playOnScreen(*table.value());
     return 0;
 }

@@ -43,8 +43,9 @@ std::optional<std::string> RoundScene::rightTouch() const {
 
 void RoundScene::enter(Millis now) {
     Scene::enter(now);
-    if (isExplaining()) explained();
-    if (isRight()) {
+    if (isExplaining()) {
+        tell(explainScript(), now);
+    } else if (isRight()) {
         tell(rightScript(), now);
         right_at_ = now;
     } else {
@@ -69,6 +70,7 @@ void RoundScene::prompt(const Script& script, Millis now) {
 }
 
 void RoundScene::murmur(const Script& script, Millis now) {
+    prompt_end_ = std::min(prompt_end_, now);  // what cuts a prompt short ends it
     tell(script, now);
     turn_.beat(now);
     rest(telling_.end());
@@ -157,7 +159,7 @@ float RoundScene::hint(Millis now) const {
     else if (isOpen() && hints_left_ > 0 && now >= hint_at_)
         since = now - hint_at_;
     if (since < 0 || since >= kHint || hand_) return 0;
-    if (!setting_.motion) return 0;
+    if (!setting_.motion) return 1;  // the same by a cut
     const float part = static_cast<float>(since) / static_cast<float>(kHint);
     return std::fabs(std::sin(part * 2 * 3.14159265f));
 }

@@ -62,6 +62,8 @@ class Turn {
     int roundsToday() const;
     /// Of all days; `with_this` counts this session as ended.
     Growth growth(bool with_this) const;
+    /// Tries once more to write what could not be written; before the turn is left.
+    void keep() { flush(); }
     /// Ends the session in the store.
     void end();
 

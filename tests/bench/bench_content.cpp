@@ -1,0 +1,167 @@
+// The core's figures: look-up of words against a hash map, one answer committed against a bare
+// insert, one choice of the scheduler against a pass over the items.
+#include <sqlite3.h>
+
+#include <cstdio>
+#include <filesystem>
+#include <string>
+#include <unordered_map>
+
+#include "content/common/files.hpp"
+#include "content/common/random.hpp"
+#include "content/pack/pack_file.hpp"
+#include "content/practice/scheduler.hpp"
+#include "content/practice/store.hpp"
+#include "content/speech/lexicon.hpp"
+#include "tests/bench/figure.hpp"
+
+using namespace wrenlet;
+using bench::figure;
+using bench::median;
+using bench::seconds;
+
+namespace {
+
+const std::filesystem::path kShare = WRENLET_TEST_SHARE;
+const std::filesystem::path kStarter = WRENLET_TEST_STARTER;
+
+void lexiconFigures(const pack::Pack& pack) {
+    const auto path = kShare / "lexicon.bin";
+    std::vector<double> opens, reads;
+    for (int i = 0; i < 15; ++i) {
+        double begin = seconds();
+        const auto opened = speech::Lexicon::open(path);
+        opens.push_back((seconds() - begin) * 1e3);
+        begin = seconds();
+        const auto bytes = readWhole(path, 1 << 24);
+        reads.push_back((seconds() - begin) * 1e3);
+    }
+    figure("lexicon open, against reading the file whole", median(opens), "ms", median(reads));
+    figure("lexicon file, against 3 MB", static_cast<double>(std::filesystem::file_size(path)),
+           "bytes", 3e6);
+
+    const auto lexicon = speech::Lexicon::open(path);
+    std::unordered_map<std::string, speech::Pronunciation> map;
+    std::vector<std::string> words;
+    for (const auto& word : pack.vocabulary.words) words.push_back(word.text);
+    for (const auto& sentence : pack.vocabulary.sentences)
+        for (const auto& word : sentence.words) words.push_back(word.text);
+    for (const auto& word : words)
+        if (const auto said = lexicon.value().lookUp(word); !said.empty()) map[word] = said.front();
+    std::vector<double> ours, theirs;
+    std::size_t sounds = 0;
+    for (int run = 0; run < 25; ++run) {
+        double begin = seconds();
+        for (int i = 0; i < 100; ++i)
+            for (const auto& word : words) sounds += lexicon.value().lookUp(word).size();
+        const double count = 100.0 * static_cast<double>(words.size());
+        ours.push_back((seconds() - begin) * 1e6 / count);
+        begin = seconds();
+        for (int i = 0; i < 100; ++i)
+            for (const auto& word : words)
+                if (const auto at = map.find(word); at != map.end())
+                    sounds += speech::Pronunciation(at->second).size();
+        theirs.push_back((seconds() - begin) * 1e6 / count);
+    }
+    if (sounds == 0) std::puts("");
+    figure("word look-up, against a hash map of those words", median(ours), "us", median(theirs));
+    figure("word look-up, against 2 us", median(ours), "us", 2);
+}
+
+practice::Response row(const exercise::Item& item, std::int64_t session) {
+    practice::Response response;
+    response.child = "c-01";
+    response.session = session;
+    response.pack = "by-the-pond 1";
+    response.item = item.id;
+    response.skill = exercise::rowOf(item.skill).id;
+    response.asked = item.subject;
+    response.turns_on = item.turns_on;
+    for (const auto& choice : item.choices) response.choices.push_back(choice.id);
+    response.chosen = response.right = item.choices[item.answer].id;
+    return response;
+}
+
+double bareInsert(const std::filesystem::path& path, int rows) {
+    sqlite3* database = nullptr;
+    sqlite3_open(path.string().c_str(), &database);
+    sqlite3_exec(database,
+                 "PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; CREATE TABLE t (a, b, c)",
+                 nullptr, nullptr, nullptr);
+    std::vector<double> times;
+    for (int i = 0; i < rows; ++i) {
+        const double begin = seconds();
+        sqlite3_exec(database, "INSERT INTO t VALUES (1, 'one', 'two')", nullptr, nullptr, nullptr);
+        times.push_back((seconds() - begin) * 1e3);
+    }
+    sqlite3_close(database);
+    return median(times);
+}
+
+void practiceFigures(const pack::Pack& pack) {
+    const auto folder = std::filesystem::temp_directory_path() / "wrenlet-bench-content";
+    std::filesystem::remove_all(folder);
+    std::filesystem::create_directories(folder);
+    {
+        auto store = practice::Store::open(folder / "store.db", "t-bench");
+        const auto session = store.value().beginSession("c-01", "by-the-pond 1", 1, 1);
+        std::vector<double> times;
+        for (int i = 0; i < 200; ++i) {
+            const auto response = row(pack.items[static_cast<std::size_t>(i) % pack.items.size()],
+                                      session.value().id);
+            const double begin = seconds();
+            (void)store.value().append(response, i);
+            times.push_back((seconds() - begin) * 1e3);
+        }
+        figure("an answer committed, against a bare insert with the same pragmas", median(times),
+               "ms", bareInsert(folder / "bare.db", 200));
+    }
+    std::filesystem::remove_all(folder);
+
+    practice::Mastery mastery;
+    std::vector<practice::Response> history;
+    std::vector<double> times, passes;
+    std::size_t letters = 0;
+    for (int asked = 0; asked < 200; ++asked) {
+        practice::Situation situation;
+        situation.items = pack.items;
+        situation.history = history;
+        situation.mastery = &mastery;
+        situation.session = 1;
+        situation.seed = 5;
+        situation.asked_so_far = asked;
+        double begin = seconds();
+        const auto next = practice::FirstScheduler().next(situation);
+        times.push_back((seconds() - begin) * 1e3);
+        begin = seconds();
+        for (const auto& item : pack.items)
+            for (const char letter : item.id) letters += static_cast<unsigned char>(letter);
+        passes.push_back((seconds() - begin) * 1e3);
+        history.push_back(row(pack.items[next->item], 1));
+        mastery.add(history.back());
+    }
+    if (letters == 0) std::puts("");
+    figure("a choice of the scheduler, against a pass over the items' ids", median(times), "ms",
+           median(passes));
+}
+
+}  // namespace
+
+int main() {
+    const auto pack = pack::readPackFile(kStarter / "packs/by-the-pond-1.zip");
+    if (!pack.ok()) return 1;
+    lexiconFigures(pack.value());
+    practiceFigures(pack.value());
+    std::vector<double> times, plain;
+    for (int i = 0; i < 9; ++i) {
+        double begin = seconds();
+        (void)pack::readPackFile(kStarter / "packs/by-the-pond-1.zip");
+        times.push_back((seconds() - begin) * 1e3);
+        begin = seconds();
+        (void)readWhole(kStarter / "packs/by-the-pond-1.zip", 1 << 28);
+        plain.push_back((seconds() - begin) * 1e3);
+    }
+    figure("a pack read and checked, against reading its bytes", median(times), "ms",
+           median(plain));
+    return 0;
+}
