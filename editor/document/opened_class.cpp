@@ -1,0 +1,67 @@
+#include "editor/document/opened_class.hpp"
+
+#include <set>
+#include <utility>
+
+#include "content/practice/store.hpp"
+
+namespace wrenlet::desk {
+
+OpenedClass classOf(pack::ClassList list, std::vector<practice::Response> responses,
+                    std::vector<Problem> problems, std::int64_t now_ms) {
+    OpenedClass opened;
+    opened.listed = true;
+    opened.children = practice::progressOf(list, responses);
+    opened.list = std::move(list);
+    opened.responses = std::move(responses);
+    opened.problems = std::move(problems);
+    opened.gathered_ms = now_ms;
+    return opened;
+}
+
+OpenedClass openClass(const std::filesystem::path& folder, std::int64_t now_ms) {
+    OpenedClass opened;
+    opened.gathered_ms = now_ms;
+    if (folder.empty()) return opened;
+
+    const pack::Classroom classroom{folder};
+    auto list = pack::openClassList(classroom);
+    if (!list.ok()) {
+        opened.classroom = classroom;
+        opened.problems = list.problems();
+        return opened;
+    }
+    auto gathered = practice::gather(classroom.tablets());
+    std::vector<Problem> problems = list.problems();
+    problems.insert(problems.end(), gathered.problems.begin(), gathered.problems.end());
+    opened = classOf(std::move(list.value()), std::move(gathered.responses), std::move(problems),
+                     now_ms);
+    opened.classroom = classroom;
+    return opened;
+}
+
+ClassState stateOf(const OpenedClass& opened) {
+    if (!opened.listed)
+        return opened.classroom.folder.empty() ? ClassState::no_folder : ClassState::no_list;
+    if (opened.list.children.empty()) return ClassState::no_children;
+    for (const practice::ChildProgress& child : opened.children)
+        if (child.answers > 0) return ClassState::ready;
+    return ClassState::nobody_played;
+}
+
+Gathering gatheringOf(const OpenedClass& opened) {
+    Gathering gathering;
+    std::set<std::string_view> tablets;
+    std::set<std::int64_t> days;
+    for (const practice::Response& response : opened.responses) {
+        tablets.insert(response.tablet);
+        if (!response.isEvidence()) continue;
+        ++gathering.answers;
+        days.insert(response.day);
+    }
+    gathering.tablets = static_cast<int>(tablets.size());
+    gathering.days = static_cast<int>(days.size());
+    return gathering;
+}
+
+}  // namespace wrenlet::desk
