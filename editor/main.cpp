@@ -1,4 +1,4 @@
-// wrenlet-desk: the teacher's program. Its commands need no window.
+// wrenlet-desk: the teacher's program. Its commands need no window; without one it opens the desk.
 #include <cstdlib>
 #include <filesystem>
 #include <iostream>
@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "editor/commands/command.hpp"
+#include "editor/windows/options.hpp"
 
 namespace {
 
@@ -20,11 +21,13 @@ struct NamedCommand {
 constexpr NamedCommand kCommands[] = {
     {"build", buildCommand},
     {"check", checkCommand},
+    {"progress", progressCommand},
 };
 
 constexpr std::string_view kUsage =
     "wrenlet-desk build UNIT.json --out PACK.zip [--version N]   make a pack of a unit\n"
-    "wrenlet-desk check PACK.zip [--json]                        look whether a pack is good\n";
+    "wrenlet-desk check PACK.zip [--json]                        look whether a pack is good\n"
+    "wrenlet-desk progress CLASSROOM [--json]                    what the children's answers say\n";
 
 /// share/wrenlet beside the folder of this program, or where WRENLET_ASSETS says.
 std::filesystem::path assetsFolder(const char* program) {
@@ -44,7 +47,17 @@ int main(int argc, char** argv) {
     for (const NamedCommand& command : kCommands)
         if (first == command.name)
             return command.run(std::span<const std::string>(words).subspan(1), console);
-    const bool asked = first == "--help" || first == "help";
-    (asked ? std::cout : std::cerr) << kUsage;
-    return asked ? 0 : 2;
+    if (first == "--help" || first == "help") {
+        std::cout << kWindowUsage << kUsage;
+        return 0;
+    }
+    auto options = readOptions(words);
+    if (!options.ok()) {
+        for (const auto& problem : options.problems())
+            std::cerr << wrenlet::sentence(problem) << "\n";
+        return 2;
+    }
+    options.value().assets = console.assets;
+    return options.value().picture.empty() ? runDesk(options.value(), std::cerr)
+                                           : pictureDesk(options.value(), std::cerr);
 }

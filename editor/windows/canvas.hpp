@@ -1,0 +1,49 @@
+// Where the desk is drawn: a renderer with Dear ImGui's context, type and art on it, for a window
+// on the screen as for a picture in memory.
+#pragma once
+
+#include <SDL.h>
+
+#include <filesystem>
+#include <memory>
+
+#include "content/common/result.hpp"
+#include "editor/windows/art_pictures.hpp"
+#include "editor/windows/desk_window.hpp"
+#include "editor/windows/renderer.hpp"
+#include "editor/windows/type_atlas.hpp"
+
+namespace wrenlet::desk {
+
+/// Dear ImGui's context for as long as this lives.
+class ImGuiHome {
+  public:
+    ImGuiHome();
+    ~ImGuiHome();
+    ImGuiHome(const ImGuiHome&) = delete;
+    ImGuiHome& operator=(const ImGuiHome&) = delete;
+
+  private:
+    ImGuiContext* context_;
+};
+
+class Canvas {
+  public:
+    /// `assets` is share/wrenlet. The renderer must outlive the canvas.
+    Canvas(SDL_Renderer* target, const std::filesystem::path& assets);
+
+    Pictures& pictures() { return pictures_; }
+    /// Draws one frame onto the target and does not present it. Errors: the typeface is missing.
+    Result<Done> draw(DeskWindow& window, int width, int height, float scale, float seconds);
+
+  private:
+    SDL_Renderer* target_;
+    std::filesystem::path fonts_;
+    ImGuiHome home_;
+    Renderer renderer_;
+    ArtPictures pictures_;
+    TypeAtlas atlas_;
+    float built_for_ = 0;  // scale of the atlas
+};
+
+}  // namespace wrenlet::desk

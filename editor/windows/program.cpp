@@ -1,0 +1,114 @@
+#include "editor/windows/program.hpp"
+
+#include <SDL.h>
+
+#include <algorithm>
+
+#include "content/common/clock.hpp"
+#include "editor/windows/canvas.hpp"
+#include "editor/windows/input.hpp"
+#include "editor/windows/platform.hpp"
+
+namespace wrenlet::desk {
+
+namespace {
+
+struct WindowClose {
+    void operator()(SDL_Window* window) const { SDL_DestroyWindow(window); }
+};
+struct RendererClose {
+    void operator()(SDL_Renderer* renderer) const { SDL_DestroyRenderer(renderer); }
+};
+using WindowPtr = std::unique_ptr<SDL_Window, WindowClose>;
+using RendererPtr = std::unique_ptr<SDL_Renderer, RendererClose>;
+
+constexpr float kFrameSeconds = 1.f / 60;
+constexpr int kIdleMs = 30'000;  // "2 minutes ago" grows older on its own
+
+struct Video {
+    bool started = SDL_Init(SDL_INIT_VIDEO) == 0;
+    ~Video() { SDL_Quit(); }
+};
+
+void tell(std::ostream& err, const std::vector<Problem>& problems) {
+    for (const Problem& problem : problems) err << sentence(problem) << "\n";
+}
+
+// Keys and presses take two frames to settle in Dear ImGui: what is pressed in one shows in the
+// next.
+bool drawTwice(Canvas& canvas, DeskWindow& window, SDL_Renderer* renderer,
+               const DeskOptions& options, std::ostream& err) {
+    int width = 0, height = 0;
+    SDL_GetRendererOutputSize(renderer, &width, &height);
+    for (int frame = 0; frame < 2; ++frame) {
+        const float chosen =
+            scaleFor(static_cast<float>(width), static_cast<float>(height), window.textSize());
+        const auto drawn =
+            canvas.draw(window, width, height, options.scale.value_or(chosen), kFrameSeconds);
+        if (!drawn.ok()) {
+            tell(err, drawn.problems());
+            return false;
+        }
+    }
+    return true;
+}
+
+}  // namespace
+
+int runDesk(const DeskOptions& options, std::ostream& err) {
+    SDL_SetHint(SDL_HINT_TOUCH_MOUSE_EVENTS, "0");
+    const Video video;
+    if (!video.started) {
+        err << "No screen to open a window on: " << SDL_GetError()
+            << ". Use --picture FILE.png to draw a page without one.\n";
+        return 1;
+    }
+    const WindowPtr screen(SDL_CreateWindow("Wrenlet desk", SDL_WINDOWPOS_CENTERED,
+                                            SDL_WINDOWPOS_CENTERED, options.width, options.height,
+                                            SDL_WINDOW_RESIZABLE | SDL_WINDOW_ALLOW_HIGHDPI));
+    if (!screen) {
+        err << "The window does not open: " << SDL_GetError() << "\n";
+        return 1;
+    }
+    RendererPtr renderer(SDL_CreateRenderer(screen.get(), -1, SDL_RENDERER_PRESENTVSYNC));
+    if (!renderer) renderer.reset(SDL_CreateRenderer(screen.get(), -1, SDL_RENDERER_SOFTWARE));
+    if (!renderer) {
+        err << "Nothing can be drawn here: " << SDL_GetError() << "\n";
+        return 1;
+    }
+    SDL_SetWindowMinimumSize(screen.get(), 800, 500);
+
+    const SystemClock clock;
+    Canvas canvas(renderer.get(), options.assets);
+    DeskWindow window(openClass(options.classroom, clock.unixMillis()),
+                      {[&](const auto& folder) { return openClass(folder, clock.unixMillis()); },
+                       [&] { return clock.unixMillis(); }, &canvas.pictures()});
+    Platform platform;
+    for (Platform::Heard heard; !heard.closed;) {
+        if (!drawTwice(canvas, window, renderer.get(), options, err)) return 1;
+        SDL_RenderPresent(renderer.get());
+        platform.endFrame();
+        SDL_Event event;
+        if (!SDL_WaitEventTimeout(&event, kIdleMs)) continue;
+        int width = 0, height = 0, points = 0;
+        SDL_GetRendererOutputSize(renderer.get(), &width, &height);
+        SDL_GetWindowSize(screen.get(), &points, nullptr);
+        const float density = static_cast<float>(width) / static_cast<float>(std::max(1, points));
+        // a press and its release must not fall into one frame
+        bool more = true;
+        while (more) {
+            platform.take(event, width, height, density, heard);
+            const bool is_edge = event.type == SDL_MOUSEBUTTONDOWN ||
+                                 event.type == SDL_FINGERDOWN || event.type == SDL_KEYDOWN ||
+                                 event.type == SDL_FINGERUP || event.type == SDL_MOUSEBUTTONUP ||
+                                 event.type == SDL_KEYUP;
+            more = !is_edge && SDL_PollEvent(&event);
+        }
+        window.stage().finger = platform.isFinger();
+        if (heard.dropped) window.openFolder(*heard.dropped);
+        heard.dropped.reset();
+    }
+    return 0;
+}
+
+}  // namespace wrenlet::desk

@@ -1,0 +1,35 @@
+// The desk on a screen, and the desk as a picture without one.
+#pragma once
+
+#include <filesystem>
+#include <optional>
+#include <ostream>
+#include <string>
+
+#include "editor/document/desk.hpp"
+
+namespace wrenlet::desk {
+
+struct DeskOptions {
+    std::filesystem::path classroom;  // empty: none given
+    std::filesystem::path assets;     // share/wrenlet
+    std::filesystem::path picture;    // not empty: draw into this PNG and end
+    Page page = Page::map;
+    std::string child;  // id or name; empty: the neediest
+    std::string skill;  // id; empty: where the child misses most
+    int width = 1280;   // pixels
+    int height = 720;
+    std::optional<float> scale;  // pixels to a u; none: chosen for the size
+};
+
+/// Opens the window and stays until it is closed. 0, or 1 with the reason on `err`.
+int runDesk(const DeskOptions& options, std::ostream& err);
+
+/// Draws one page off screen and writes it as PNG. 0, or 1 with the reason on `err`.
+int pictureDesk(const DeskOptions& options, std::ostream& err);
+
+/// The same of a class already in hand; `now_ms` is when it is looked at.
+int pictureOf(const OpenedClass& opened, const DeskOptions& options, std::int64_t now_ms,
+              std::ostream& err);
+
+}  // namespace wrenlet::desk

@@ -1,0 +1,125 @@
+// What is said of a child: counts, order, and differences that are not errors.
+#include "content/practice/progress.hpp"
+
+#include <doctest/doctest.h>
+
+#include <nlohmann/json.hpp>
+#include <vector>
+
+#include "content/practice/shield.hpp"
+
+namespace wrenlet::practice {
+
+namespace {
+
+using exercise::Position;
+
+// `seen` first tries on one sound, of them `right` right, the others with this meaning.
+void answers(std::vector<Response>& all, const char* child, const char* skill,
+             const exercise::TurnsOn& turns_on, int seen, int right, const char* means) {
+    for (int at = 0; at < seen; ++at) {
+        Response response;
+        response.tablet = "t-1";
+        response.sequence = static_cast<std::int64_t>(all.size()) + 1;
+        response.child = child;
+        response.skill = skill;
+        response.turns_on = turns_on;
+        response.right = "yes";
+        response.choices = {"yes", "no", "other"};
+        response.chosen = at < right ? "yes" : "no";
+        response.means = at < right ? "" : means;
+        response.took_ms = 1'000;
+        response.day = 20'000 + at % 3;
+        all.push_back(response);
+    }
+}
+
+pack::ClassList classOf(std::vector<std::string> shields) {
+    pack::ClassList list;
+    list.title = "Room 4";
+    list.children = {{"c-1", "Ada", "badge-01", std::move(shields)},
+                     {"c-2", "Ben", "badge-02", {}}};
+    return list;
+}
+
+}  // namespace
+
+TEST_CASE("Every child of the class is told of, in its order, also one who has not played") {
+    std::vector<Response> all;
+    answers(all, "c-2", "phoneme.blend", {"t", Position::last}, 6, 6, "");
+    answers(all, "gone", "phoneme.blend", {"t", Position::last}, 6, 6, "");
+    const auto children = progressOf(classOf({}), all);
+    REQUIRE(children.size() == 2);
+    CHECK(children[0].child.name == "Ada");
+    CHECK(children[0].answers == 0);
+    CHECK(children[0].lines.empty());
+    CHECK(children[1].answers == 6);
+    CHECK(children[1].days == 3);
+    CHECK(children[1].practised_ms == 6'000);
+}
+
+TEST_CASE("Sounds stand by skill in the table's order and, within one, the most missed first") {
+    std::vector<Response> all;
+    answers(all, "c-1", "phoneme.blend", {"n", Position::last}, 20, 20, "");
+    answers(all, "c-1", "phoneme.blend", {"t", Position::last}, 20, 5, "heard /d/ for /t/ last");
+    answers(all, "c-1", "phoneme.blend", {"p", Position::last}, 20, 8, "heard /b/ for /p/ last");
+    answers(all, "c-1", "sentence.count", {"5", Position::word_count}, 2, 2, "");
+    const auto lines = progressOf(classOf({}), all)[0].lines;
+    REQUIRE(lines.size() == 4);
+    CHECK(lines[0].cell.skill == "sentence.count");
+    CHECK(lines[0].said == Standing::too_little);
+    CHECK(lines[1].cell.turns_on.sound == "t");
+    CHECK(lines[1].said == Standing::missed);
+    CHECK(lines[2].cell.turns_on.sound == "p");
+    CHECK(lines[3].said == Standing::steady);
+    CHECK(lines[1].evidence.taken.at("heard /d/ for /t/ last") == 15);
+}
+
+TEST_CASE("A sound missed only along a shielded contrast is never called missed") {
+    std::vector<Response> all;
+    answers(all, "c-1", "phoneme.blend", {"b", Position::first}, 20, 6, "heard /v/ for /b/ first");
+    REQUIRE(progressOf(classOf({}), all)[0].lines[0].said == Standing::missed);
+    const SoundLine line = progressOf(classOf({"b/v"}), all)[0].lines[0];
+    CHECK(line.shielded);
+    CHECK(line.said != Standing::missed);
+    CHECK(line.evidence.seen == 20);  // the counts stay as they were
+    CHECK(line.evidence.right == 6);
+}
+
+TEST_CASE("A shield covers its own contrast and nothing else") {
+    std::vector<Response> all;
+    answers(all, "c-1", "phoneme.blend", {"b", Position::first}, 20, 6, "heard /d/ for /b/ first");
+    const SoundLine line = progressOf(classOf({"b/v", "nonsense", "/"}), all)[0].lines[0];
+    CHECK(!line.shielded);
+    CHECK(line.said == Standing::missed);
+}
+
+TEST_CASE("A merger shields whole rimes too, and ɡ may be typed as g") {
+    std::map<std::string, int> taken{{"heard /ɪn/ for /ɛn/", 4}, {"heard /æt/ for /ɛn/", 3}};
+    Evidence evidence;
+    evidence.taken = taken;
+    const std::vector<std::string> merger{"pin-pen"}, typed{"g/k"};
+    CHECK(shieldedMisses({"onset-rime.rhyme-sort", {"ɛn", Position::rime}}, evidence, merger) == 4);
+    evidence.taken = {{"heard /k/ for /ɡ/ last", 5}};
+    CHECK(shieldedMisses({"phoneme.blend", {"ɡ", Position::last}}, evidence, typed) == 5);
+}
+
+TEST_CASE("The JSON carries counts, words, foils, problems and the caution") {
+    std::vector<Response> all;
+    answers(all, "c-1", "phoneme.blend", {"t", Position::last}, 20, 5, "heard /d/ for /t/ last");
+    pack::ClassList list = classOf({});
+    list.title = "Room \xff 4";
+    const std::vector<Problem> problems{{"t-9.db", "Cut short.", "Gather again."}};
+    const auto json = nlohmann::json::parse(progressJson(list, progressOf(list, all), problems));
+    CHECK(json["caution"].get<std::string>().find("not a diagnosis") != std::string::npos);
+    CHECK(json["children"].size() == 2);
+    const auto& sound = json["children"][0]["sounds"][0];
+    CHECK(sound["said"] == "missed");
+    CHECK(sound["seen"] == 20);
+    CHECK(sound["right_first_time"] == 5);
+    CHECK(sound["position"] == "last");
+    CHECK(sound["foils_taken"][0]["times"] == 15);
+    CHECK(json["problems"][0]["where"] == "t-9.db");
+}
+
+}  // namespace wrenlet::practice
