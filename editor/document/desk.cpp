@@ -139,8 +139,10 @@ std::optional<std::size_t> Desk::neighbour(int step) const {
 
 NextStep Desk::next() const {
     using Kind = NextStep::Kind;
+    if (state() == ClassState::nobody_played)
+        return {Kind::gather, "look again after the first session", "Look again", 0};
     if (state() != ClassState::ready)
-        return {Kind::gather, "look again after the next session", "Look again", 0};
+        return {Kind::gather, "put class.json right, then look again", "Look again", 0};
     std::vector<const MapRow*> needy;
     for (const MapRow& row : map_.rows)
         if (row.missed > 0) needy.push_back(&row);

@@ -25,10 +25,10 @@ void drawEmptyPage(View& view) {
                 "on this window, or start it with the folder's name: wrenlet-desk CLASSROOM");
             break;
         case ClassState::no_list:
-            emptyPlace(
-                ui, body, "This folder has no class to show",
-                "A classroom folder holds class.json with the children's names. Drop another "
-                "folder on this window, or put the file right.");
+            emptyPlace(ui, body, "This folder has no class to show",
+                       "Looked in " + opened.classroom.folder.string() +
+                           ". A classroom folder holds class.json with the children's names. Put "
+                           "it right, or drop another folder on this window.");
             break;
         case ClassState::no_children:
             emptyPlace(

@@ -79,7 +79,8 @@ int pictureDesk(const DeskOptions& options, std::ostream& err) {
     const SystemClock clock;
     const OpenedClass opened = openClass(options.classroom, clock.unixMillis());
     for (const Problem& problem : opened.problems) err << sentence(problem) << "\n";
-    return pictureOf(opened, options, clock.unixMillis(), err);
+    const int drawn = pictureOf(opened, options, clock.unixMillis(), err);
+    return opened.listed || options.classroom.empty() ? drawn : 1;
 }
 
 }  // namespace wrenlet::desk

@@ -3,6 +3,7 @@
 #include <SDL.h>
 
 #include <algorithm>
+#include <string_view>
 
 #include "content/common/clock.hpp"
 #include "editor/windows/canvas.hpp"
@@ -29,6 +30,12 @@ struct Video {
     bool started = SDL_Init(SDL_INIT_VIDEO) == 0;
     ~Video() { SDL_Quit(); }
 };
+
+// SDL falls back on drivers that show nothing; nobody could close such a window.
+bool isSeen() {
+    const std::string_view driver = SDL_GetCurrentVideoDriver();
+    return (driver != "offscreen" && driver != "dummy") || SDL_getenv("SDL_VIDEODRIVER");
+}
 
 void tell(std::ostream& err, const std::vector<Problem>& problems) {
     for (const Problem& problem : problems) err << sentence(problem) << "\n";
@@ -58,9 +65,9 @@ bool drawTwice(Canvas& canvas, DeskWindow& window, SDL_Renderer* renderer,
 int runDesk(const DeskOptions& options, std::ostream& err) {
     SDL_SetHint(SDL_HINT_TOUCH_MOUSE_EVENTS, "0");
     const Video video;
-    if (!video.started) {
-        err << "No screen to open a window on: " << SDL_GetError()
-            << ". Use --picture FILE.png to draw a page without one.\n";
+    if (!video.started || !isSeen()) {
+        err << "There is no screen to open a window on. Use --picture FILE.png to draw a page "
+               "without one.\n";
         return 1;
     }
     const WindowPtr screen(SDL_CreateWindow("Wrenlet desk", SDL_WINDOWPOS_CENTERED,

@@ -25,7 +25,8 @@ struct DeskOptions {
 /// Opens the window and stays until it is closed. 0, or 1 with the reason on `err`.
 int runDesk(const DeskOptions& options, std::ostream& err);
 
-/// Draws one page off screen and writes it as PNG. 0, or 1 with the reason on `err`.
+/// Draws one page off screen and writes it as PNG. 0, or 1 with the reason on `err`; a classroom
+/// that cannot be read gives 1 and the page that says so.
 int pictureDesk(const DeskOptions& options, std::ostream& err);
 
 /// The same of a class already in hand; `now_ms` is when it is looked at.
