@@ -36,6 +36,6 @@ struct ChoicesTaken {
 /// chosen word is, in the class's answers, the right one for exactly one sound, as the heads of a
 /// sort are; and where it stays within `most_labels`.
 ChoicesTaken choicesTaken(const OpenedClass& opened, const std::string& child,
-                          const std::string& skill, std::size_t most_labels = 6);
+                          const std::string& skill, std::size_t most_labels = 7);
 
 }  // namespace wrenlet::desk

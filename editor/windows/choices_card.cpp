@@ -37,7 +37,7 @@ void drawTable(Ui& ui, const ConfusionTable& table, const Area& area) {
         label_width = std::max(label_width, ui.width(Type::title, label));
     const float left = area.x + ui.width(Type::note, "asked") + 10 + label_width + 10;
     const float cell_width = std::min(110.f, (area.right() - left) / count);
-    const float cell_height = std::clamp((area.height - 26) / count, 21.f, 36.f);
+    const float cell_height = std::clamp((area.height - 26) / count, 17.f, 36.f);
     for (std::size_t asked = 0; asked < table.labels.size(); ++asked) {
         const float y = area.y + 26 + static_cast<float>(asked) * cell_height;
         const float middle = y + (cell_height - 3) / 2;

@@ -102,7 +102,9 @@ void drawReading(View& view, const Area& area) {
         rangeBar(ui, {x, y - 10, width, 20}, said, likelyRange(evidence.right, evidence.seen),
                  evidence.guess);
         y += 18;
-        y += ui.paragraph(Type::body, x, y, width, kInk, takenSentence(*line));
+        const std::string taken = takenSentence(*line);
+        const bool is_long = ui.paragraphHeight(Type::body, width, taken) > 41;
+        ui.paragraph(is_long ? Type::note : Type::body, x, y, width, kInk, taken);
     } else {
         y += 18;
         ui.paragraph(Type::body, x, y, width, kInk, "Nothing asked here yet.");
