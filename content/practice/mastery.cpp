@@ -51,7 +51,9 @@ Interval wilson(int right, int seen, double z) {
     const double middle = p + z2 / (2 * n);
     const double half = z * std::sqrt(p * (1 - p) / n + z2 / (4 * n * n));
     const double scale = 1 + z2 / n;
-    return {std::max(0.0, (middle - half) / scale), std::min(1.0, (middle + half) / scale)};
+    // At none and at all right the end is exact; the arithmetic would miss it by a rounding.
+    return {right == 0 ? 0.0 : (middle - half) / scale,
+            right == seen ? 1.0 : (middle + half) / scale};
 }
 
 void judge(Evidence& evidence) {

@@ -8,8 +8,8 @@
 // to 1.
 //
 // The four words, asked in this order:
-//   too little  fewer than 3 first tries, or a range wider than 0.5: one more answer could change
-//               the word.
+//   too little  fewer than 3 first tries, or a range wider than 0.55: between two choices that is
+//               what 9 right of 10 is just narrow enough for, and 6 of 7 is not.
 //   missed      the high end lies below 0.6: even read kindly, the child is more often without the
 //               sound than a teacher would pass.
 //   steady      the low end is at least 0.6. With two choices that takes 7 right of 7, which pure
@@ -28,7 +28,7 @@ namespace wrenlet::practice {
 
 inline constexpr double kRangeZ = 1.2816;    // 80 %, two-sided
 inline constexpr int kFewestTries = 3;       // under it nothing is said
-inline constexpr double kWidestRange = 0.5;  // above it nothing is said
+inline constexpr double kWidestRange = 0.55;  // above it nothing is said
 inline constexpr double kKnownShare = 0.6;   // between missed and steady
 
 /// The four words that the desk says of a sound.

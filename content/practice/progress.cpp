@@ -24,6 +24,9 @@ SoundLine lineOf(const Cell& cell, const Evidence& evidence, const pack::Child& 
     SoundLine line{cell, evidence, false, evidence.standing};
     const Evidence unshielded = withoutShielded(cell, evidence, child.shields);
     line.said = unshielded.standing;
+    // What is left out keeps a sound from being missed; it does not prove that it is known.
+    if (line.said == Standing::steady && evidence.standing != Standing::steady)
+        line.said = Standing::growing;
     line.shielded = unshielded.seen != evidence.seen && line.said != Standing::missed;
     return line;
 }

@@ -136,7 +136,10 @@ void Turn::flush() {
 void Turn::goOn() {
     question_.reset();
     const int asked = static_cast<int>(askedSoFar());
-    const bool last_right = today().empty() || today().back().isRight();
+    // A session does not end on an item that was missed, though it was put right afterwards.
+    bool last_right = true;
+    for (const practice::Response& response : today())
+        if (response.isEvidence()) last_right = response.isRight();
     if (parts_.plan.isOver(played_ms_, asked, last_right)) return;
 
     practice::Situation situation;
