@@ -13,6 +13,7 @@ Contact::Kind kindOf(Uint32 type) {
 // A pad beside a screen (a laptop's touchpad) moves the mouse; its fingers are not on the glass.
 // SDL must not be asked about a device it does not list: it would reset the screen's touch.
 bool liesBesideTheScreen(SDL_TouchID device) {
+    if (SDL_WasInit(SDL_INIT_VIDEO) == 0) return false;  // SDL 2.26 would crash, asked before
     for (int i = 0; i < SDL_GetNumTouchDevices(); ++i) {
         if (SDL_GetTouchDevice(i) != device) continue;
         const SDL_TouchDeviceType type = SDL_GetTouchDeviceType(device);
