@@ -197,6 +197,7 @@ void RoundScene::drawGround(Painter& painter, Millis now) const {
 }
 
 void RoundScene::drawPieces(Painter& painter, Millis now) const {
+    painter.reedsInFront();  // in front of the pond, and never over a piece
     drawRound(painter, now);
     if (isExplaining()) {
         drawPaper(painter);
@@ -205,7 +206,6 @@ void RoundScene::drawPieces(Painter& painter, Millis now) const {
     const Box replay = layout_.replay();
     painter.art("ctl-replay", holds("replay") ? replay.grown(replay.w * 0.02f) : replay);
     drawLeave(painter, now);
-    painter.reedsInFront();
 }
 
 std::unique_ptr<RoundScene> makeRound(Setting setting, const Layout& layout, Turn& turn,
