@@ -23,7 +23,26 @@ std::vector<std::string> sentences(const std::vector<Problem>& problems) {
     return words;
 }
 
+/// The child whose turn it would be when a day begins.
+std::string firstChild(const pack::ClassList& list) {
+    return list.children.empty() ? "" : list.children.front().id;
+}
+
+class NoVoice final : public Voice {
+  public:
+    Speech say(const Utterance&, Millis now) override { return {{}, now}; }
+    void hush() override {}
+    void cue(std::string_view) override {}
+    std::string trouble() const override { return ""; }
+};
+
 }  // namespace
+
+Frame firstFrame(const pack::ClassList& list, ScreenSize screen) {
+    NoVoice voice;
+    const pack::Pack none;
+    return BadgeScene({voice, none}, Layout(screen), list, firstChild(list)).frame(0);
+}
 
 struct App::State {
     State(AppParts given, AppOptions chosen, ScreenSize screen)
@@ -33,7 +52,7 @@ struct App::State {
           fingers(screen),
           setting{parts.voice, parts.pack, options.motion},
           problems(parts.problems) {
-        if (!parts.list.children.empty()) next = parts.list.children.front().id;
+        next = firstChild(parts.list);
         toBadges();
     }
 

@@ -38,6 +38,10 @@ struct AppParts {
     std::filesystem::path data{};    // where the store lies, for the adult's page
 };
 
+/// The badges, as the app shows them before anything was heard or touched. No pack is needed for
+/// that, so it is what a child can see while the pack is still being read.
+Frame firstFrame(const pack::ClassList& list, ScreenSize screen);
+
 class App {
   public:
     App(AppParts parts, AppOptions options, ScreenSize screen);

@@ -3,7 +3,9 @@
 
 #include <chrono>
 #include <cstdlib>
+#include <future>
 #include <iostream>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -122,6 +124,47 @@ int playScript(Opened& opened, const Call& call, TableOptions options) {
     return result.finished && result.problems.empty() ? 0 : 1;
 }
 
+/// Where the first frame is kept for the next start; nothing when it can't be told whether what
+/// lies there is this program's.
+std::unique_ptr<Shelf> shelfOf(const Call& call, const std::filesystem::path& assets) {
+    const auto stamp = programStamp(assets);
+    if (!stamp) return nullptr;
+    return std::make_unique<Shelf>(call.data / "first_frame.bin", *stamp);
+}
+
+/// The badges are shown at once; the pack and the store are opened meanwhile.
+int playHere(const Call& call, const TableOptions& options, std::uint64_t random) {
+    const pack::Classroom classroom{call.classroom};
+    const TabletFolder tablet{call.data};
+    Result<OpenedList> list = openList(classroom, tablet);
+    if (!list.ok()) return fail(list.problems(), false);
+    std::future<Result<Opened>> opening =
+        std::async(std::launch::async, openRest, list.value(), classroom, tablet, random);
+
+    auto display = Display::open(options.window, options.assets);
+    if (display.ok()) {
+        const std::unique_ptr<Shelf> shelf = shelfOf(call, options.assets);
+        display.value()->showFirst(firstFrame(list.value().list, display.value()->screen()),
+                                   shelf.get());
+        if (call.first_frame) std::cout << "first frame" << std::endl;
+        // That it can't be written costs a moment at the next start, nothing else.
+        if (shelf && shelf->isStale()) (void)shelf->write();
+    }
+    Result<Opened> opened = opening.get();
+    if (!opened.ok()) return fail(opened.problems(), false);
+    if (!display.ok()) return fail(display.problems(), false);
+
+    const SystemClock clock;
+    Table table(opened.value(), clock, options, std::move(display.value()));
+    if (call.first_frame) {
+        table.openSound();
+        std::cout << "ready to play" << std::endl;
+        return 0;
+    }
+    playOnScreen(table);
+    return 0;
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -133,25 +176,14 @@ int main(int argc, char** argv) {
     const auto since = std::chrono::system_clock::now().time_since_epoch();
     const std::uint64_t random = Random(static_cast<std::uint64_t>(since.count())).next() ^
                                  reinterpret_cast<std::uintptr_t>(argv);
-    Result<Opened> opened = openClassroom({call->classroom}, {call->data}, random);
-    if (!opened.ok()) return fail(opened.problems(), call->off_screen);
-
     TableOptions options;
     options.window.off_screen = call->off_screen;
     options.window.full_screen = call->full_screen;
     options.app.seed = call->seed;
     options.assets = assetsFolder();
     options.data = call->data;
-    if (call->off_screen) return playScript(opened.value(), *call, options);
-
-    const SystemClock clock;
-    auto table = Table::open(opened.value(), clock, options);
-    if (!table.ok()) return fail(table.problems(), false);
-    if (call->first_frame) {
-        table.value()->canvas().show(table.value()->app().frame(0), table.value()->screen());
-        std::cout << "first frame" << std::endl;
-        return 0;
-    }
-    playOnScreen(*table.value());
-    return 0;
+    if (!call->off_screen) return playHere(*call, options, random);
+    Result<Opened> opened = openClassroom({call->classroom}, {call->data}, random);
+    if (!opened.ok()) return fail(opened.problems(), true);
+    return playScript(opened.value(), *call, options);
 }

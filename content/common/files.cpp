@@ -4,7 +4,6 @@
 #include <cerrno>
 #include <cstdio>
 #include <cstring>
-#include <fstream>
 #include <memory>
 #include <system_error>
 
@@ -60,19 +59,31 @@ Result<std::string> readWhole(const std::filesystem::path& path, std::uint64_t l
     std::error_code error;
     if (!std::filesystem::is_regular_file(path, error))
         return Problem{name, "This file is not there.", "Check the folder and the name."};
-    std::ifstream in(path, std::ios::binary);
-    if (!in)
-        return Problem{name, "This file cannot be opened.", "Check that it may be read."};
+    const File in(std::fopen(path.string().c_str(), "rb"));
+    if (!in) return Problem{name, "This file cannot be opened.", "Check that it may be read."};
+    std::setvbuf(in.get(), nullptr, _IONBF, 0);
+    const std::uintmax_t size = std::filesystem::file_size(path, error);
+    // One byte more than it should have, so that one call reads it and sees its end; a file that
+    // grows meanwhile is read on.
+    std::size_t room = static_cast<std::size_t>(std::min<std::uintmax_t>(size, limit_bytes)) + 1;
     std::string bytes;
-    char block[65536];
-    while (in.read(block, sizeof block) || in.gcount() > 0) {
-        bytes.append(block, static_cast<std::size_t>(in.gcount()));
-        if (bytes.size() > limit_bytes)
+    std::size_t got = 0;
+    do {
+        bytes.resize(got + room);
+        const std::size_t n = std::fread(bytes.data() + got, 1, room, in.get());
+        got += n;
+        if (got > limit_bytes)
             return Problem{name,
                            "This file is larger than " + std::to_string(limit_bytes / 1024) +
                                " KB, more than such a file can hold.",
                            "Choose another file."};
-    }
+        if (n < room) break;
+        room = std::min<std::size_t>(65536, static_cast<std::size_t>(limit_bytes - got) + 1);
+    } while (true);
+    if (std::ferror(in.get()) != 0)
+        return Problem{name, "This file cannot be read to its end.",
+                       "Copy it again, from where it came."};
+    bytes.resize(got);
     return bytes;
 }
 
@@ -82,8 +93,7 @@ Result<Done> writeWhole(const std::filesystem::path& path, std::string_view byte
     {
         File file(std::fopen(aside.string().c_str(), "wb"));
         if (!file) return cannotWrite(path, errno);
-        const bool written =
-            std::fwrite(bytes.data(), 1, bytes.size(), file.get()) == bytes.size();
+        const bool written = std::fwrite(bytes.data(), 1, bytes.size(), file.get()) == bytes.size();
         if (!written || !flushToDisk(file.get())) {
             const int error = errno;
             file.reset();

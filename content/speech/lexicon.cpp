@@ -5,7 +5,7 @@
 #include <string>
 
 #include "content/speech/lexicon_file.hpp"
-#include "content/speech/mapped_file.hpp"
+#include "content/common/mapped_file.hpp"
 
 namespace wrenlet::speech {
 

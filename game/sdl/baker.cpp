@@ -21,11 +21,11 @@ class Mark {
             value >>= 8;
         }
     }
-    void add(const std::string& text) {
+    void add(std::string_view text) {
         for (const char c : text)
             value_ = (value_ ^ static_cast<unsigned char>(c)) * 1099511628211ull;
     }
-    std::size_t value() const { return static_cast<std::size_t>(value_); }
+    std::uint64_t value() const { return value_; }
 
   private:
     std::uint64_t value_ = 14695981039346656037ull;
@@ -41,9 +41,7 @@ std::uint64_t number(int high, int low) {
            static_cast<std::uint32_t>(low);
 }
 
-}  // namespace
-
-std::size_t SpriteHash::operator()(const Sprite& sprite) const {
+Mark markOf(const Sprite& sprite) {
     Mark mark;
     mark.add(sprite.name);
     mark.add(number(sprite.width, sprite.height));
@@ -51,7 +49,13 @@ std::size_t SpriteHash::operator()(const Sprite& sprite) const {
     mark.add(number(sprite.radius, sprite.edge_px));
     mark.add(number(sprite.shadow_px, sprite.part));
     mark.add(static_cast<std::uint64_t>(sprite.kind) << 1 | (sprite.bold ? 1u : 0u));
-    return mark.value();
+    return mark;
+}
+
+}  // namespace
+
+std::size_t SpriteHash::operator()(const Sprite& sprite) const {
+    return static_cast<std::size_t>(markOf(sprite).value());
 }
 
 Baker::Baker(SDL_Renderer* renderer, std::filesystem::path assets, PictureSource pictures,
@@ -70,9 +74,8 @@ const Baked& Baker::get(const Sprite& sprite) {
     }
     Kept kept;
     kept.used = frame_;
-    const std::optional<Image> image = draw(sprite);
-    if (image) {
-        kept.baked = upload(*image);
+    if (std::optional<Baked> baked = bake(sprite)) {
+        kept.baked = std::move(*baked);
         kept.bytes =
             4 * static_cast<std::size_t>(kept.baked.w) * static_cast<std::size_t>(kept.baked.h);
     } else if (!sprite.name.empty() &&
@@ -111,28 +114,46 @@ const std::string& Baker::art(const std::string& name) {
     return art_.emplace(name, svg.ok() ? std::move(svg.value()) : std::string()).first->second;
 }
 
-Baked Baker::upload(const Image& whole) {
-    const Image image = trimmed(whole);
+// Equal keys mean equal pixels: all that a sprite is drawn from is in it, but for the letters and
+// the program itself, which the shelf's stamp stands for.
+std::uint64_t Baker::shelfKey(const Sprite& sprite) {
+    Mark mark = markOf(sprite);
+    if (sprite.kind == Sprite::Kind::art) mark.add(std::string_view(art(sprite.name)));
+    if (sprite.kind == Sprite::Kind::picture) mark.add(pictures_(sprite.name));
+    return mark.value();
+}
+
+std::optional<Baked> Baker::bake(const Sprite& sprite) {
+    const std::uint64_t key = shelf_ != nullptr ? shelfKey(sprite) : 0;
+    if (shelf_ != nullptr)
+        if (const Pixels* pixels = shelf_->find(key)) return upload(*pixels);
+
+    const std::optional<Image> whole = draw(sprite);
+    if (!whole) return std::nullopt;
+    const Image image = trimmed(*whole);
+    std::vector<std::uint32_t> argb(image.rgba.size() / 4);
+    SDL_ConvertPixels(image.w, image.h, SDL_PIXELFORMAT_RGBA32, image.rgba.data(), 4 * image.w,
+                      SDL_PIXELFORMAT_ARGB8888, argb.data(), 4 * image.w);
+    const Pixels pixels{image.w,      image.h,      image.left,      image.top,
+                        image.size_w, image.size_h, isOpaque(image), argb.data()};
+    if (shelf_ != nullptr) shelf_->put(key, pixels);
+    return upload(pixels);
+}
+
+Baked Baker::upload(const Pixels& pixels) {
     Baked baked;
-    baked.w = image.w;
-    baked.h = image.h;
-    baked.left = image.left;
-    baked.top = image.top;
-    baked.size_w = image.size_w;
-    baked.size_h = image.size_h;
-    const SurfacePtr bytes(
-        SDL_CreateRGBSurfaceWithFormatFrom(const_cast<std::uint8_t*>(image.rgba.data()), image.w,
-                                           image.h, 32, image.w * 4, SDL_PIXELFORMAT_RGBA32));
-    if (!bytes) return baked;
-    // The screen's own order of bytes, which the software renderer copies fastest.
-    const SurfacePtr surface(SDL_ConvertSurfaceFormat(bytes.get(), SDL_PIXELFORMAT_ARGB8888, 0));
-    if (!surface) return baked;
+    baked.w = pixels.w;
+    baked.h = pixels.h;
+    baked.left = pixels.left;
+    baked.top = pixels.top;
+    baked.size_w = pixels.size_w;
+    baked.size_h = pixels.size_h;
     baked.texture.reset(SDL_CreateTexture(renderer_, SDL_PIXELFORMAT_ARGB8888,
-                                          SDL_TEXTUREACCESS_STATIC, image.w, image.h));
+                                          SDL_TEXTUREACCESS_STATIC, pixels.w, pixels.h));
     if (!baked.texture) return baked;
-    SDL_UpdateTexture(baked.texture.get(), nullptr, surface->pixels, surface->pitch);
+    SDL_UpdateTexture(baked.texture.get(), nullptr, pixels.argb, 4 * pixels.w);
     SDL_SetTextureBlendMode(baked.texture.get(),
-                            isOpaque(image) ? SDL_BLENDMODE_NONE : SDL_BLENDMODE_BLEND);
+                            pixels.opaque ? SDL_BLENDMODE_NONE : SDL_BLENDMODE_BLEND);
     return baked;
 }
 

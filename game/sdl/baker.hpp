@@ -12,11 +12,13 @@
 #include <string>
 #include <string_view>
 #include <unordered_map>
+#include <utility>
 #include <vector>
 
 #include "game/sdl/handles.hpp"
 #include "game/sdl/image.hpp"
 #include "game/sdl/letters.hpp"
+#include "game/sdl/shelf.hpp"
 #include "game/stage/frame.hpp"
 
 namespace wrenlet::game {
@@ -44,12 +46,18 @@ class Baker {
     Baker(SDL_Renderer* renderer, std::filesystem::path assets, PictureSource pictures,
           std::size_t most_bytes = kMostBytes);
 
+    /// Where the pack's pictures come from, from now on.
+    void setPictures(PictureSource pictures) { pictures_ = std::move(pictures); }
+
     /// Marks the start of a frame: what it needs stays even past the limit.
     void beginFrame() { ++frame_; }
     /// REQUIRES: not a plain fill. The reference holds until the next frame begins.
     const Baked& get(const Sprite& sprite);
     /// Lets every texture go (the renderer lost them).
     void forget();
+    /// From now on sprites are taken from `shelf` where it has them, and put on it where not; null
+    /// to leave it alone again.
+    void useShelf(Shelf* shelf) { shelf_ = shelf; }
 
     /// The picture of a sprite, not yet a texture; nothing when it can't be made.
     std::optional<Image> draw(const Sprite& sprite);
@@ -67,7 +75,9 @@ class Baker {
     };
 
     const std::string& art(const std::string& name);
-    Baked upload(const Image& image);
+    std::uint64_t shelfKey(const Sprite& sprite);
+    std::optional<Baked> bake(const Sprite& sprite);
+    Baked upload(const Pixels& pixels);
     void makeRoom();
 
     SDL_Renderer* renderer_;
@@ -80,6 +90,7 @@ class Baker {
     std::size_t bytes_ = 0;
     std::uint64_t frame_ = 1;
     std::vector<std::string> missing_;
+    Shelf* shelf_ = nullptr;
 };
 
 }  // namespace wrenlet::game

@@ -1,7 +1,5 @@
 #include "game/sdl/table.hpp"
 
-#include <SDL_ttf.h>
-
 #include <algorithm>
 #include <utility>
 
@@ -29,36 +27,27 @@ class Table::TellingVoice final : public Voice {
 
 Result<std::unique_ptr<Table>> Table::open(Opened& opened, const Clock& clock,
                                            const TableOptions& options) {
-    std::error_code error;
-    for (const char* part : {"art", "fonts"})
-        if (!std::filesystem::is_directory(options.assets / part, error))
-            return Problem{(options.assets / part).string(),
-                           "The game's own drawings and letters are not here.",
-                           "Install Wrenlet anew, or name their folder in WRENLET_ASSETS."};
-    Result<Window> window = Window::open(options.window);
-    if (!window.ok()) return window.problems();
-    if (TTF_WasInit() == 0 && TTF_Init() != 0)
-        return Problem{"", "Letters cannot be drawn here.", "Check SDL_ttf."};
-    return std::unique_ptr<Table>(new Table(opened, clock, options, std::move(window.value())));
+    auto display = Display::open(options.window, options.assets);
+    if (!display.ok()) return display.problems();
+    return std::make_unique<Table>(opened, clock, options, std::move(display.value()));
 }
 
-Table::Table(Opened& opened, const Clock& clock, const TableOptions& options, Window window)
+Table::Table(Opened& opened, const Clock& clock, const TableOptions& options,
+             std::unique_ptr<Display> display)
     : opened_(opened),
       options_(options),
-      window_(std::move(window)),
+      display_(std::move(display)),
       sound_(mixer_),
       clips_(opened.pack, [this] { openSound(); }),
       speaker_(mixer_, clips_, sound_),
       voice_(std::make_unique<TellingVoice>(speaker_)) {
-    baker_ = std::make_unique<Baker>(
-        window_.renderer(), options_.assets, [this](std::string_view name) -> std::string_view {
-            const pack::Picture* picture = opened_.pack.picture(name);
-            return picture != nullptr ? std::string_view(picture->bytes) : std::string_view();
-        });
-    canvas_ = std::make_unique<Canvas>(window_.renderer(), *baker_);
+    display_->baker().setPictures([this](std::string_view name) -> std::string_view {
+        const pack::Picture* picture = opened_.pack.picture(name);
+        return picture != nullptr ? std::string_view(picture->bytes) : std::string_view();
+    });
     AppParts parts{opened_.list, opened_.pack,     opened_.store,    scheduler_,   *voice_,
                    clock,        opened_.problems, opened_.snapshot, options_.data};
-    app_ = std::make_unique<App>(std::move(parts), options_.app, window_.screen());
+    app_ = std::make_unique<App>(std::move(parts), options_.app, display_->screen());
 }
 
 Table::~Table() = default;
@@ -67,6 +56,7 @@ void Table::openSound() {
     if (sound_.isOpen()) return;
     sound_.open(options_.sound);
     speaker_.setTrouble(sound_.trouble());
+    speaker_.prepareCues();
 }
 
 void Table::setHeardFirst(std::function<void()> told) {
@@ -89,18 +79,18 @@ bool Table::handle(const SDL_Event& event, Millis now) {
             return true;
         case SDL_RENDER_TARGETS_RESET:
         case SDL_RENDER_DEVICE_RESET:
-            canvas_->forget();
+            display_->canvas().forget();
             return true;
         case SDL_KEYDOWN:
             if (event.key.keysym.sym == SDLK_F11 && event.key.repeat == 0)
-                window_.toggleFullScreen();
+                display_->window().toggleFullScreen();
             return true;
         default:
             break;
     }
     int w = 0, h = 0;
-    SDL_GetWindowSize(window_.window(), &w, &h);
-    const auto contact = contactOf(event, window_.screen(), w, h);
+    SDL_GetWindowSize(display_->window().window(), &w, &h);
+    const auto contact = contactOf(event, display_->screen(), w, h);
     if (!contact || hidden_) return true;
     if (contact->kind == Contact::Kind::down) held_.insert(contact->id);
     if (contact->kind == Contact::Kind::up) held_.erase(contact->id);
@@ -111,10 +101,10 @@ bool Table::handle(const SDL_Event& event, Millis now) {
 void Table::windowEvent(const SDL_WindowEvent& event, Millis now) {
     switch (event.event) {
         case SDL_WINDOWEVENT_SIZE_CHANGED:
-            app_->resize(window_.screen(), now);
+            app_->resize(display_->screen(), now);
             break;
         case SDL_WINDOWEVENT_EXPOSED:
-            canvas_->invalidate();
+            display_->canvas().invalidate();
             break;
         case SDL_WINDOWEVENT_FOCUS_LOST:
             letGo(now);
@@ -145,7 +135,7 @@ void Table::setHidden(bool hidden) {
     sound_.lock();
     mixer_.setPaused(hidden);
     sound_.unlock();
-    canvas_->invalidate();
+    display_->canvas().invalidate();
 }
 
 bool Table::handleAll(Millis now) {
@@ -157,7 +147,7 @@ bool Table::handleAll(Millis now) {
 
 void Table::show(Millis now) {
     app_->step(now);
-    canvas_->show(app_->frame(now), window_.screen());
+    display_->canvas().show(app_->frame(now), display_->screen());
 }
 
 namespace {

@@ -9,11 +9,9 @@
 
 #include "content/practice/scheduler.hpp"
 #include "game/app.hpp"
-#include "game/sdl/baker.hpp"
-#include "game/sdl/canvas.hpp"
 #include "game/sdl/clips.hpp"
+#include "game/sdl/display.hpp"
 #include "game/sdl/sound_device.hpp"
-#include "game/sdl/window.hpp"
 #include "game/stage/mixer.hpp"
 #include "game/stage/speaker.hpp"
 #include "game/start/opening.hpp"
@@ -33,16 +31,19 @@ class Table {
     /// `opened` and `clock` must outlive it. Errors: no assets, no window.
     static Result<std::unique_ptr<Table>> open(Opened& opened, const Clock& clock,
                                                const TableOptions& options);
+    /// On a display that is open already; the options' window is not looked at.
+    Table(Opened& opened, const Clock& clock, const TableOptions& options,
+          std::unique_ptr<Display> display);
     ~Table();
 
     App& app() { return *app_; }
     Mixer& mixer() { return mixer_; }
     SoundDevice& sound() { return sound_; }
-    Canvas& canvas() { return *canvas_; }
-    const Baker& baker() const { return *baker_; }
+    Canvas& canvas() { return display_->canvas(); }
+    const Baker& baker() const { return display_->baker(); }
     DecodedClips& clips() { return clips_; }
-    SDL_Renderer* renderer() { return window_.renderer(); }
-    ScreenSize screen() const { return window_.screen(); }
+    SDL_Renderer* renderer() { return display_->renderer(); }
+    ScreenSize screen() const { return display_->screen(); }
 
     /// Opens the sound device, if it is not open. The first frame is shown before that.
     void openSound();
@@ -59,7 +60,6 @@ class Table {
 
   private:
     class TellingVoice;
-    Table(Opened& opened, const Clock& clock, const TableOptions& options, Window window);
 
     void windowEvent(const SDL_WindowEvent& event, Millis now);
     void letGo(Millis now);
@@ -67,15 +67,13 @@ class Table {
 
     Opened& opened_;
     TableOptions options_;
-    Window window_;
+    std::unique_ptr<Display> display_;
     practice::FirstScheduler scheduler_;
     Mixer mixer_;
     SoundDevice sound_;
     DecodedClips clips_;
     Speaker speaker_;
     std::unique_ptr<TellingVoice> voice_;
-    std::unique_ptr<Baker> baker_;
-    std::unique_ptr<Canvas> canvas_;
     std::unique_ptr<App> app_;
     std::set<std::int64_t> held_;  // contacts that are down
     bool hidden_ = false;

@@ -51,8 +51,13 @@ void Speaker::hush() {
     mixer_.stop(Mixer::Lane::voice);
 }
 
+void Speaker::prepareCues() {
+    if (!cues_) cues_.emplace();
+}
+
 void Speaker::cue(std::string_view name) {
-    const Pcm* pcm = cues_.find(name);
+    prepareCues();
+    const Pcm* pcm = cues_->find(name);
     if (pcm == nullptr) return;
     const Mixer::Line line{pcm, 0};
     const Held held(lock_);

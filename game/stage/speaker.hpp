@@ -2,6 +2,7 @@
 // when each will sound, in the game's own time.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -40,6 +41,8 @@ class Speaker final : public Voice {
     Speech say(const Utterance& utterance, Millis now) override;
     void hush() override;
     void cue(std::string_view name) override;
+    /// Computes the cues, unless they are, so that the first touch does not wait for it.
+    void prepareCues();
     std::string trouble() const override { return trouble_; }
 
     /// What the sound device says of itself, in words for an adult; empty when all is well.
@@ -49,7 +52,7 @@ class Speaker final : public Voice {
     Mixer& mixer_;
     ClipBank& bank_;
     SoundLock& lock_;
-    Cues cues_;
+    std::optional<Cues> cues_;
     std::string trouble_;
 };
 

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "content/common/files.hpp"
+#include "content/common/mapped_file.hpp"
 #include "content/pack/pack_file.hpp"
 
 namespace wrenlet::game {
@@ -25,11 +26,17 @@ void append(std::vector<Problem>& to, const std::vector<Problem>& from) {
     to.insert(to.end(), from.begin(), from.end());
 }
 
+/// How a file is read from its bytes: the first time, and when the same bytes were found good
+/// before.
+template <class T>
+struct Reading {
+    Result<T> (*anew)(std::string_view bytes, std::string_view where);
+    Result<T> (*again)(std::string_view bytes, std::string_view where);
+};
+
 /// Keeps a good file's bytes on the tablet; that it can't be kept is worth a word, no more.
 void keep(const std::filesystem::path& path, std::string_view bytes,
           std::vector<Problem>& problems) {
-    const Result<std::string> before = readWhole(path, bytes.size() + 1);
-    if (before.ok() && before.value() == bytes) return;
     const Result<Done> kept = writeWhole(path, bytes);
     for (Problem problem : kept.problems()) {
         problem.weight = Problem::Weight::warning;
@@ -38,25 +45,26 @@ void keep(const std::filesystem::path& path, std::string_view bytes,
 }
 
 /// Reads a file of the classroom and keeps it if it is good; else what was kept before.
-template <class T, class Read>
+template <class T>
 Found<T> readOrKept(const std::filesystem::path& path, const std::filesystem::path& kept_path,
-                    std::uint64_t limit, const char* kept_is_used, Read read) {
+                    std::uint64_t limit, const char* kept_is_used, Reading<T> reading) {
     Found<T> found;
     const std::string name = path.filename().string();
-    Result<std::string> bytes = readWhole(path, limit);
+    const Result<std::string> bytes = readWhole(path, limit);
+    const Result<MappedFile> kept = MappedFile::open(kept_path, limit);
     append(found.problems, bytes.problems());
     if (bytes.ok()) {
-        Result<T> value = read(bytes.value(), name);
+        const bool is_kept = kept.ok() && kept.value().bytes() == bytes.value();
+        Result<T> value = (is_kept ? reading.again : reading.anew)(bytes.value(), name);
         append(found.problems, value.problems());
         if (value.ok()) {
-            keep(kept_path, bytes.value(), found.problems);
+            if (!is_kept) keep(kept_path, bytes.value(), found.problems);
             found.value = std::move(value.value());
             return found;
         }
     }
-    Result<std::string> kept = readWhole(kept_path, limit);
     if (!kept.ok()) return found;
-    Result<T> value = read(kept.value(), name);
+    Result<T> value = reading.again(kept.value().bytes(), name);
     if (!value.ok()) return found;
     found.value = std::move(value.value());
     found.problems.push_back({name, kept_is_used, "", Problem::Weight::warning});
@@ -71,20 +79,30 @@ std::string tabletName(std::uint64_t random) {
 
 }  // namespace
 
-Result<Opened> openClassroom(const pack::Classroom& classroom, const TabletFolder& tablet,
-                             std::uint64_t random) {
+Result<OpenedList> openList(const pack::Classroom& classroom, const TabletFolder& tablet) {
     std::error_code error;
     std::filesystem::create_directories(tablet.folder, error);
-
     Found<pack::ClassList> list = readOrKept<pack::ClassList>(
         classroom.classFile(), tablet.keptList(), kMostListBytes,
-        "The class list kept on this tablet is used.", pack::readClassList);
+        "The class list kept on this tablet is used.", {pack::readClassList, pack::readClassList});
     if (!list.value) return list.problems;
-    std::vector<Problem> problems = std::move(list.problems);
+    return OpenedList{std::move(*list.value), std::move(list.problems)};
+}
 
+Result<Opened> openClassroom(const pack::Classroom& classroom, const TabletFolder& tablet,
+                             std::uint64_t random) {
+    Result<OpenedList> list = openList(classroom, tablet);
+    if (!list.ok()) return list.problems();
+    return openRest(std::move(list.value()), classroom, tablet, random);
+}
+
+Result<Opened> openRest(OpenedList list, const pack::Classroom& classroom,
+                        const TabletFolder& tablet, std::uint64_t random) {
+    std::vector<Problem> problems = std::move(list.problems);
     Found<pack::Pack> pack = readOrKept<pack::Pack>(
-        classroom.packFile(list.value->pack), tablet.keptPack(), pack::kMostPackBytes,
-        "The last good pack, kept on this tablet, is played.", pack::readPack);
+        classroom.packFile(list.list.pack), tablet.keptPack(), pack::kMostPackBytes,
+        "The last good pack, kept on this tablet, is played.",
+        {pack::readPack, pack::readKnownPack});
     append(problems, pack.problems);
     if (!pack.value) return problems;
 
@@ -92,9 +110,10 @@ Result<Opened> openClassroom(const pack::Classroom& classroom, const TabletFolde
     append(problems, store.problems());
     if (!store.ok()) return problems;
 
+    std::error_code error;
     std::filesystem::create_directories(classroom.tablets(), error);
     std::filesystem::path snapshot = classroom.snapshot(store.value().tablet());
-    return Opened{std::move(*list.value), std::move(*pack.value), std::move(store.value()),
+    return Opened{std::move(list.list), std::move(*pack.value), std::move(store.value()),
                   std::move(snapshot), std::move(problems)};
 }
 

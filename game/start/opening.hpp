@@ -30,8 +30,21 @@ struct Opened {
     std::vector<Problem> problems;   // for the adult's page
 };
 
-/// Opens a classroom on a tablet. `random` names a tablet that has no name yet. Errors only when
-/// there is nothing good to play, neither in the folder nor kept, or no store can be opened.
+/// What can be seen at once: the class list, a small file, so that the badges need not wait for the
+/// pack. Problems of a list that was found or kept are in `problems`.
+struct OpenedList {
+    pack::ClassList list;
+    std::vector<Problem> problems;
+};
+Result<OpenedList> openList(const pack::Classroom& classroom, const TabletFolder& tablet);
+
+/// Opens the rest of a classroom on a tablet, and checks a pack that is new. `random` names a
+/// tablet that has no name yet. Errors only when there is nothing good to play, neither in the
+/// folder nor kept, or no store can be opened.
+Result<Opened> openRest(OpenedList list, const pack::Classroom& classroom,
+                        const TabletFolder& tablet, std::uint64_t random);
+
+/// Both, one after the other.
 Result<Opened> openClassroom(const pack::Classroom& classroom, const TabletFolder& tablet,
                              std::uint64_t random);
 

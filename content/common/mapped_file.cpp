@@ -1,4 +1,4 @@
-#include "content/speech/mapped_file.hpp"
+#include "content/common/mapped_file.hpp"
 
 #include <utility>
 
@@ -14,7 +14,7 @@
 #define WRENLET_CAN_MAP 0
 #endif
 
-namespace wrenlet::speech {
+namespace wrenlet {
 
 namespace {
 
@@ -93,4 +93,4 @@ MappedFile::~MappedFile() {
     release();
 }
 
-}  // namespace wrenlet::speech
+}  // namespace wrenlet

@@ -7,7 +7,7 @@
 
 #include "content/common/result.hpp"
 
-namespace wrenlet::speech {
+namespace wrenlet {
 
 class MappedFile {
   public:
@@ -30,4 +30,4 @@ class MappedFile {
     std::string read_;
 };
 
-}  // namespace wrenlet::speech
+}  // namespace wrenlet
