@@ -5,6 +5,7 @@
 #include "content/pack/pack_builder.hpp"
 #include "content/pack/pack_json.hpp"
 #include "content/pack/text_rules.hpp"
+#include "content/speech/compound.hpp"
 
 namespace wrenlet::pack {
 namespace {
@@ -23,7 +24,8 @@ std::string idOf(const std::string& text, const std::string& sense) {
     return sense.empty() ? lowered(text) : lowered(text) + "~" + sense;
 }
 
-/// Sounds without a stress mark are stressed on their first vowel.
+/// Sounds without a stress mark are stressed on their first vowel, and those of a compound half
+/// stressed on its other full vowels.
 Result<Pronunciation> given(const UnitWord& word, const std::string& where) {
     Pronunciation sounds;
     for (const std::string& text : word.sounds) {
@@ -36,10 +38,12 @@ Result<Pronunciation> given(const UnitWord& word, const std::string& where) {
     const bool stressed = std::any_of(sounds.begin(), sounds.end(), [](const speech::Sound& s) {
         return s.stress == speech::Stress::primary;
     });
+    auto stress = stressed ? speech::Stress::none : speech::Stress::primary;
     for (speech::Sound& sound : sounds) {
-        if (stressed || !speech::isVowel(sound.phoneme)) continue;
-        sound.stress = speech::Stress::primary;
-        break;
+        if (stress == speech::Stress::none || !speech::isVowel(sound.phoneme)) continue;
+        const bool is_first = stress == speech::Stress::primary;
+        if (is_first || sound.phoneme != speech::Phoneme::ax) sound.stress = stress;
+        stress = word.compound.empty() ? speech::Stress::none : speech::Stress::secondary;
     }
     return sounds;
 }
@@ -79,19 +83,15 @@ class Reader {
     Pronunciation lookUp(const UnitWord& word, const std::string& where) {
         const auto listed = lexicon_.lookUp(word.text);
         if (!listed.empty()) return listed.front();
-        Pronunciation joined;
+        std::vector<Pronunciation> parts;
         for (const std::string& part : word.compound) {
             const auto said = lexicon_.lookUp(part.substr(0, part.find('~')));
-            if (said.empty()) {
-                joined.clear();
-                break;
-            }
-            joined.insert(joined.end(), said.front().begin(), said.front().end());
+            if (!said.empty()) parts.push_back(said.front());
         }
-        if (joined.empty())
-            problems_.push_back({where, inQuotes(word.text) + " is not in our word list.",
-                                 "Change it, or give its sounds yourself (\"sounds\")."});
-        return joined;
+        if (!parts.empty() && parts.size() == word.compound.size()) return speech::joined(parts);
+        problems_.push_back({where, inQuotes(word.text) + " is not in our word list.",
+                             "Change it, or give its sounds yourself (\"sounds\")."});
+        return {};
     }
 
     /// Parts of compounds are heard, so they are words too, though without a picture of their own.
