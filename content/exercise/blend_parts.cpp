@@ -167,6 +167,8 @@ std::vector<Blend> blends(const Vocabulary& vocabulary, Unit unit) {
 bool isFoil(const Blend& blend, const Word& word, Unit unit) {
     if (unit == Unit::compound)
         return speech::syllableCount(word.sounds) == speech::syllableCount(blend.word->sounds);
+    // "fire" has one beat or two, so it may be the answer to some ears.
+    if (unit == Unit::syllable && speech::countVaries(word.sounds)) return false;
     if (speech::syllableCount(word.sounds) != speech::syllableCount(blend.word->sounds))
         return false;
     if (unit == Unit::syllable) return word.compound.empty();

@@ -87,21 +87,28 @@ void checkSort(const Item& item, const Vocabulary& vocabulary, Reasons& why) {
         why.push_back("it does not turn on the rime of " + quoted(card.id));
 }
 
-bool startsWith(std::string_view text, std::string_view part) {
-    return text.substr(0, part.size()) == part;
-}
-
-bool endsWith(std::string_view text, std::string_view part) {
-    return text.size() >= part.size() && text.substr(text.size() - part.size()) == part;
+/// True iff the sounds from one end on are written `text`, whole sounds each: "chip" does not begin
+/// with /t/, for /tʃ/ is one sound.
+template <class From>
+bool isSaid(From begin, From end, std::string_view text, bool backwards) {
+    if (text.empty()) return false;
+    for (; begin != end && !text.empty(); ++begin) {
+        const std::string_view sound = speech::ipa(begin->phoneme);
+        if (sound.size() > text.size()) return false;
+        const std::size_t at = backwards ? text.size() - sound.size() : 0;
+        if (text.substr(at, sound.size()) != sound) return false;
+        backwards ? text.remove_suffix(sound.size()) : text.remove_prefix(sound.size());
+    }
+    return text.empty();
 }
 
 bool standsThere(const TurnsOn& turns_on, const Word& word) {
-    const std::string said = speech::ipa(word.sounds);
+    const speech::Pronunciation& said = word.sounds;
     switch (turns_on.position) {
         case Position::first:
-            return startsWith(said, turns_on.sound);
+            return isSaid(said.begin(), said.end(), turns_on.sound, false);
         case Position::last:
-            return endsWith(said, turns_on.sound);
+            return isSaid(said.rbegin(), said.rend(), turns_on.sound, true);
         case Position::middle:
             for (std::size_t i = 1; i + 1 < word.sounds.size(); ++i)
                 if (speech::ipa(word.sounds[i].phoneme) == turns_on.sound) return true;

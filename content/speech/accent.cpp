@@ -1,31 +1,153 @@
 #include "content/speech/accent.hpp"
 
+#include <algorithm>
+#include <array>
+
 namespace wrenlet::speech {
 
 namespace {
 
-bool isNasal(Phoneme phoneme) {
-    return phoneme == Phoneme::m || phoneme == Phoneme::n || phoneme == Phoneme::ng;
+using P = Phoneme;
+using enum Beside;
+
+constexpr std::array kAll = {Accent::cot_caught,  Accent::before_r,    Accent::pin_pen,
+                             Accent::th_fronting, Accent::th_stopping, Accent::foot_strut,
+                             Accent::non_rhotic};
+
+constexpr Rewrite kCotCaught[] = {{P::ao, anything, not_r, WithStress::any, P::aa}};
+
+constexpr Rewrite kBeforeR[] = {{P::ae, anything, r, WithStress::any, P::eh},
+                                {P::ey, anything, r, WithStress::any, P::eh}};
+
+constexpr Rewrite kPinPen[] = {{P::eh, anything, nasal, WithStress::any, P::ih}};
+
+constexpr Rewrite kThFronting[] = {{P::th, anything, anything, WithStress::any, P::f},
+                                   {P::dh, not_edge, anything, WithStress::any, P::v}};
+
+constexpr Rewrite kThStopping[] = {{P::th, anything, anything, WithStress::any, P::t},
+                                   {P::dh, anything, anything, WithStress::any, P::d}};
+
+constexpr Rewrite kFootStrut[] = {{P::ah, anything, anything, WithStress::any, P::uh}};
+
+// near, square and cure end in a schwa; start, north and nurse lose the ɹ and keep their vowel.
+constexpr Rewrite kNonRhotic[] = {
+    {P::er, anything, vowel, WithStress::none, P::ax, P::r},
+    {P::er, anything, no_vowel, WithStress::none, P::ax},
+    {P::r, near_vowel, no_vowel, WithStress::any, P::ax},
+    {P::r, anything, no_vowel, WithStress::any, std::nullopt},
+};
+
+struct Row {
+    std::string_view name, meaning;
+    std::span<const Rewrite> rules;
+};
+
+/// In the order of Accent.
+constexpr std::array<Row, kAll.size()> kRows = {{
+    {"cot-caught", "where cot and caught are said alike", kCotCaught},
+    {"before-r", "where merry, marry and Mary are said alike", kBeforeR},
+    {"pin-pen", "where pin and pen are said alike", kPinPen},
+    {"th-fronting", "where three is said like free", kThFronting},
+    {"th-stopping", "where three is said like tree", kThStopping},
+    {"foot-strut", "where putt is said like put", kFootStrut},
+    {"non-rhotic", "where spar is said like spa", kNonRhotic},
+}};
+
+const Row& rowOf(Accent accent) {
+    return kRows[static_cast<std::size_t>(accent)];
 }
 
-/// The sound as the broadest of those accents has it, before `next`.
-Phoneme merged(Phoneme phoneme, const Sound* next) {
-    if (phoneme == Phoneme::ao) return Phoneme::aa;
-    if (phoneme == Phoneme::eh && next && isNasal(next->phoneme)) return Phoneme::ih;
-    if (phoneme == Phoneme::ae && next && next->phoneme == Phoneme::r) return Phoneme::eh;
-    return phoneme;
+bool isOneOf(const Sound* sound, std::initializer_list<P> phonemes) {
+    return sound != nullptr &&
+           std::find(phonemes.begin(), phonemes.end(), sound->phoneme) != phonemes.end();
+}
+
+bool fits(Beside wanted, const Sound* beside) {
+    switch (wanted) {
+        case not_edge:
+            return beside != nullptr;
+        case vowel:
+            return beside != nullptr && isVowel(beside->phoneme);
+        case no_vowel:
+            return beside == nullptr || !isVowel(beside->phoneme);
+        case near_vowel:
+            return isOneOf(beside, {P::ih, P::eh, P::uh});
+        case nasal:
+            return isOneOf(beside, {P::m, P::n, P::ng});
+        case r:
+            return isOneOf(beside, {P::r});
+        case not_r:
+            return !isOneOf(beside, {P::r});
+        default:
+            return true;
+    }
+}
+
+bool fits(WithStress wanted, Stress stress) {
+    return wanted == WithStress::any || stress == Stress::none;
+}
+
+Pronunciation rewritten(const Rewrite& rule, const Pronunciation& word) {
+    Pronunciation said;
+    for (std::size_t i = 0; i < word.size(); ++i) {
+        const Sound& sound = word[i];
+        const Sound* left = i > 0 ? &word[i - 1] : nullptr;
+        const Sound* right = i + 1 < word.size() ? &word[i + 1] : nullptr;
+        if (sound.phoneme != rule.phone || !fits(rule.stress, sound.stress) ||
+            !fits(rule.left, left) || !fits(rule.right, right)) {
+            said.push_back(sound);
+            continue;
+        }
+        if (rule.to) said.push_back({*rule.to, sound.stress});
+        if (rule.then) said.push_back({*rule.then});
+    }
+    return said;
 }
 
 }  // namespace
 
+std::span<const Accent> allAccents() {
+    return kAll;
+}
+
+std::string_view accentName(Accent accent) {
+    return rowOf(accent).name;
+}
+
+std::optional<Accent> accentNamed(std::string_view name) {
+    for (const Accent accent : kAll)
+        if (rowOf(accent).name == name) return accent;
+    return std::nullopt;
+}
+
+std::string_view accentMeaning(Accent accent) {
+    return rowOf(accent).meaning;
+}
+
+std::span<const Rewrite> rewrites(Accent accent) {
+    return rowOf(accent).rules;
+}
+
+Pronunciation inAccent(Accent accent, const Pronunciation& word) {
+    Pronunciation said = word;
+    for (const Rewrite& rule : rewrites(accent)) said = rewritten(rule, said);
+    return said;
+}
+
+Pronunciation inAccent(std::span<const Accent> accents, const Pronunciation& word) {
+    Pronunciation said = word;
+    for (const Accent accent : kAll)
+        if (std::find(accents.begin(), accents.end(), accent) != accents.end())
+            said = inAccent(accent, said);
+    return said;
+}
+
 bool saidAlikeByMany(const Pronunciation& a, const Pronunciation& b) {
-    if (a.size() != b.size()) return false;
-    for (std::size_t i = 0; i < a.size(); ++i) {
-        const Sound* after_a = i + 1 < a.size() ? &a[i + 1] : nullptr;
-        const Sound* after_b = i + 1 < b.size() ? &b[i + 1] : nullptr;
-        if (merged(a[i].phoneme, after_a) != merged(b[i].phoneme, after_b)) return false;
-    }
-    return true;
+    constexpr std::array kMany = {Accent::cot_caught, Accent::before_r, Accent::pin_pen};
+    if (sameSounds(a, b) || sameSounds(inAccent(kMany, a), inAccent(kMany, b))) return true;
+    return std::any_of(kMany.begin(), kMany.end(), [&](Accent accent) {
+        return sameSounds(inAccent(accent, a), inAccent(accent, b));
+    });
 }
 
 }  // namespace wrenlet::speech

@@ -74,6 +74,31 @@ void normaliseVowels(std::string_view word, Pronunciation& sounds) {
     }
 }
 
+/// Spellings whose vowel is most often listed as AO, now first and now second: taught and caught,
+/// talk and chalk, cross and boss.
+constexpr std::string_view kOpenO[] = {"au", "aw", "ough", "alk", "oss", "oft", "ost", "off"};
+
+bool isOpenO(std::string_view word) {
+    return std::any_of(std::begin(kOpenO), std::end(kOpenO),
+                       [word](std::string_view letters) { return contains(word, letters); });
+}
+
+/// The other, but with AA where it has AO.
+bool isItsAA(const Pronunciation& first, const Pronunciation& other) {
+    Pronunciation narrowed = other;
+    for (Sound& sound : narrowed)
+        if (sound.phoneme == Phoneme::ao) sound.phoneme = Phoneme::aa;
+    return narrowed == first;
+}
+
+void putOpenOFirst(std::string_view word, std::vector<Pronunciation>& listed) {
+    if (listed.size() < 2 || !isOpenO(word)) return;
+    const auto other = std::find_if(listed.begin() + 1, listed.end(), [&](const auto& sounds) {
+        return isItsAA(listed.front(), sounds);
+    });
+    if (other != listed.end()) std::rotate(listed.begin(), other, other + 1);
+}
+
 }  // namespace
 
 std::span<const Repair> repairTable() {
@@ -94,6 +119,7 @@ std::vector<Pronunciation> repaired(std::string_view word, std::vector<Pronuncia
         if (std::find(kept.begin(), kept.end(), sounds) == kept.end())
             kept.push_back(std::move(sounds));
     }
+    putOpenOFirst(word, kept);
     return kept;
 }
 

@@ -1,6 +1,7 @@
 // Where the dictionary is wrong or uneven for a child's ear: compounds that lost a part's vowel,
 // the sense that is not a child's listed first, and vowels written in two ways for one sound,
-// which would deny true rhymes (dog and frog, ear and deer). Applied once, when it is compiled.
+// which would deny true rhymes (dog and frog, ear and deer, caught and taught). Applied once, when
+// it is compiled.
 #pragma once
 
 #include <span>

@@ -61,4 +61,58 @@ RhymeKind rhymeKind(const Pronunciation& a, const Pronunciation& b) {
                                                                           : RhymeKind::perfect;
 }
 
+std::string_view rhymeAnswerName(RhymeAnswer answer) {
+    switch (answer) {
+        case RhymeAnswer::yes:
+            return "yes";
+        case RhymeAnswer::no:
+            return "no";
+        default:
+            return "depends";
+    }
+}
+
+namespace {
+
+std::string inSlashes(const Pronunciation& sounds) {
+    return "/" + ipa(sounds) + "/";
+}
+
+std::string because(RhymeKind kind, const Pronunciation& a, const Pronunciation& b) {
+    const std::string part = inSlashes(rhymingPart(a));
+    switch (kind) {
+        case RhymeKind::perfect:
+            return "Both end in " + part + ", with another beginning before it.";
+        case RhymeKind::identical:
+            return "Both end in " + part +
+                   " with the same beginning before it, so the same is "
+                   "heard twice.";
+        case RhymeKind::homophone:
+            return "Both are said " + inSlashes(a) + ", so the same word is heard twice.";
+        default:
+            return "From the stressed vowel on, one is " + part + " and the other " +
+                   inSlashes(rhymingPart(b)) + ".";
+    }
+}
+
+}  // namespace
+
+RhymeVerdict rhymeVerdict(const Pronunciation& a, const Pronunciation& b,
+                          std::span<const Accent> accents) {
+    RhymeVerdict verdict;
+    verdict.kind = rhymeKind(a, b);
+    verdict.why = because(verdict.kind, a, b);
+    const bool rhymes = verdict.kind == RhymeKind::perfect;
+    verdict.answer = rhymes ? RhymeAnswer::yes : RhymeAnswer::no;
+    for (const Accent accent : accents) {
+        const RhymeKind there = rhymeKind(inAccent(accent, a), inAccent(accent, b));
+        if ((there == RhymeKind::perfect) == rhymes) continue;
+        verdict.answer = RhymeAnswer::depends;
+        verdict.why += rhymes ? " They are no rhyme " : " They rhyme ";
+        verdict.why += accentMeaning(accent);
+        verdict.why += '.';
+    }
+    return verdict;
+}
+
 }  // namespace wrenlet::speech

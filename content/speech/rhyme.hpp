@@ -2,8 +2,11 @@
 // before it. A word said twice, or two words said alike, is no rhyme for an item.
 #pragma once
 
+#include <span>
+#include <string>
 #include <string_view>
 
+#include "content/speech/accent.hpp"
 #include "content/speech/phoneme.hpp"
 
 namespace wrenlet::speech {
@@ -23,5 +26,21 @@ RhymeKind rhymeKind(const Pronunciation& a, const Pronunciation& b);
 /// /ʌndɝ/ of "under". A word without primary stress is taken from its last vowel; one without a
 /// vowel has no rhyming part.
 Pronunciation rhymingPart(const Pronunciation& word);
+
+enum class RhymeAnswer { yes, no, depends };
+
+std::string_view rhymeAnswerName(RhymeAnswer answer);  // "depends"
+
+struct RhymeVerdict {
+    RhymeAnswer answer = RhymeAnswer::no;
+    RhymeKind kind = RhymeKind::none;  // in the dictionary's accent
+    std::string why;                   // a sentence for the teacher
+};
+
+/// Judged as the dictionary has the words, and in each of `accents` by itself. A perfect rhyme in
+/// all of them is a rhyme, one in none of them is none; what depends on the accent is no item,
+/// neither as a target nor as a foil.
+RhymeVerdict rhymeVerdict(const Pronunciation& a, const Pronunciation& b,
+                          std::span<const Accent> accents);
 
 }  // namespace wrenlet::speech

@@ -114,3 +114,32 @@ TEST_CASE("Fairness: each thing that can be wrong with an item is said") {
     CHECK(unfair(count, [](Item& item) { std::swap(item.choices[0].id, item.choices[1].id); }));
     CHECK(unfair(count, [](Item& item) { item.parts.pop_back(); }));
 }
+
+TEST_CASE("Fairness: chip begins with one sound, so not with t") {
+    Vocabulary vocabulary = somePond();
+    vocabulary.words.push_back(word("chip"));
+    const auto items = makeItems(vocabulary, {Unit::phoneme, Task::blend});
+    const auto chip = std::find_if(items.begin(), items.end(),
+                                   [](const Item& item) { return item.subject == "chip"; });
+    REQUIRE(chip != items.end());
+    const auto fair = [&](std::string_view sound, Position position) {
+        Item item = *chip;
+        item.turns_on = {std::string(sound), position};
+        return unfairness(item, vocabulary).empty();
+    };
+    CHECK(fair("tʃ", Position::first));
+    CHECK(fair("p", Position::last));
+    CHECK(fair("ɪ", Position::middle));
+    CHECK_FALSE(fair("t", Position::first));
+    CHECK_FALSE(fair("ʃ", Position::first));
+    CHECK_FALSE(fair("ɪ", Position::last));
+    CHECK_FALSE(fair("", Position::first));
+}
+
+TEST_CASE("Items: a word with one beat or two is no foil on syllables") {
+    Vocabulary vocabulary = somePond();
+    for (const char* text : {"fire", "flower", "towel"}) vocabulary.words.push_back(word(text));
+    for (const Item& item : makeItems(vocabulary, {Unit::syllable, Task::blend}))
+        for (const Choice& choice : item.choices)
+            for (const char* varies : {"fire", "flower", "towel"}) CHECK(choice.id != varies);
+}

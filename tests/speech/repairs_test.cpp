@@ -48,6 +48,11 @@ TEST_CASE("Vowels listed unevenly are made one, so that true rhymes are heard") 
     CHECK(rhyme("deer", "hear"));
     CHECK(rhyme("ear", "near"));
     CHECK(rhyme("poor", "door"));
+    CHECK(rhyme("caught", "taught"));
+    CHECK(rhyme("chalk", "talk"));
+    CHECK(rhyme("boss", "cross"));
+    CHECK(rhyme("cost", "lost"));
+    CHECK_FALSE(rhyme("caught", "hot"));
     CHECK_FALSE(rhyme("hug", "dog"));
     CHECK_FALSE(rhyme("deer", "door"));
 }
