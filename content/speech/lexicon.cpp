@@ -74,6 +74,33 @@ std::optional<Letters> asEntry(std::string_view word) {
     return letters;
 }
 
+/// The entries of a block, one after another.
+class Entries {
+  public:
+    explicit Entries(std::string_view block) : reader_(block) {}
+
+    /// False at the end, and where the block is damaged.
+    bool next() {
+        if (reader_.atEnd()) return false;
+        const std::size_t shared = reader_.byte();
+        const std::string_view further = reader_.take(reader_.byte());
+        packed_ = reader_.take(reader_.byte());
+        if (reader_.failed() || shared > letters_.size ||
+            further.size() > kMostWordLetters - shared)
+            return false;
+        further.copy(letters_.text.data() + shared, further.size());
+        letters_.size = shared + further.size();
+        return true;
+    }
+    std::string_view word() const { return letters_.view(); }
+    std::string_view packed() const { return packed_; }
+
+  private:
+    Reader reader_;
+    Letters letters_;
+    std::string_view packed_;
+};
+
 std::vector<Pronunciation> unpack(std::string_view packed) {
     std::vector<Pronunciation> said;
     Reader reader(packed);
@@ -154,20 +181,17 @@ Result<Lexicon> Lexicon::open(const std::filesystem::path& path) {
 std::vector<Pronunciation> Lexicon::lookUp(std::string_view word) const {
     const std::optional<Letters> wanted = asEntry(word);
     if (!wanted) return {};
-    Reader reader(mapping_->blockOf(wanted->view()));
-    Letters entry;
-    while (!reader.atEnd()) {
-        const std::size_t shared = reader.byte();
-        const std::string_view further = reader.take(reader.byte());
-        const std::string_view packed = reader.take(reader.byte());
-        if (reader.failed() || shared > entry.size || further.size() > kMostWordLetters - shared)
-            return {};
-        further.copy(entry.text.data() + shared, further.size());
-        entry.size = shared + further.size();
-        if (entry.view() == wanted->view()) return unpack(packed);
-        if (entry.view() > wanted->view()) return {};
-    }
+    Entries entries(mapping_->blockOf(wanted->view()));
+    while (entries.next() && entries.word() <= wanted->view())
+        if (entries.word() == wanted->view()) return unpack(entries.packed());
     return {};
+}
+
+void Lexicon::forEach(
+    const std::function<void(std::string_view, const std::vector<Pronunciation>&)>& visit) const {
+    for (std::size_t number = 0; number < mapping_->blocks; ++number)
+        for (Entries entries(mapping_->block(number)); entries.next();)
+            visit(entries.word(), unpack(entries.packed()));
 }
 
 std::size_t Lexicon::wordCount() const {

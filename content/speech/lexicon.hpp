@@ -3,6 +3,7 @@
 #pragma once
 
 #include <filesystem>
+#include <functional>
 #include <memory>
 #include <string_view>
 #include <vector>
@@ -22,6 +23,11 @@ class Lexicon {
     std::vector<Pronunciation> lookUp(std::string_view word) const;
 
     std::size_t wordCount() const;
+
+    /// Calls `visit` for every word in alphabetical order (that of bytes), with its pronunciations
+    /// as lookUp gives them. What a damaged block holds is left out.
+    void forEach(const std::function<void(std::string_view word,
+                                          const std::vector<Pronunciation>& said)>& visit) const;
 
     Lexicon(Lexicon&&) noexcept;
     Lexicon& operator=(Lexicon&&) noexcept;

@@ -51,14 +51,16 @@ Pronunciation rhymingPart(const Pronunciation& word) {
     return vowel ? slice(word, *vowel, word.size()) : Pronunciation{};
 }
 
+Pronunciation rhymingOnset(const Pronunciation& word) {
+    const auto vowel = stressedVowel(word);
+    return vowel ? onsetBefore(word, *vowel) : Pronunciation{};
+}
+
 RhymeKind rhymeKind(const Pronunciation& a, const Pronunciation& b) {
-    const auto vowel_a = stressedVowel(a);
-    const auto vowel_b = stressedVowel(b);
-    if (!vowel_a || !vowel_b) return RhymeKind::none;
+    if (!stressedVowel(a) || !stressedVowel(b)) return RhymeKind::none;
     if (sameSounds(a, b)) return RhymeKind::homophone;
     if (!sameSounds(rhymingPart(a), rhymingPart(b))) return RhymeKind::none;
-    return sameSounds(onsetBefore(a, *vowel_a), onsetBefore(b, *vowel_b)) ? RhymeKind::identical
-                                                                          : RhymeKind::perfect;
+    return sameSounds(rhymingOnset(a), rhymingOnset(b)) ? RhymeKind::identical : RhymeKind::perfect;
 }
 
 std::string_view rhymeAnswerName(RhymeAnswer answer) {

@@ -27,6 +27,10 @@ RhymeKind rhymeKind(const Pronunciation& a, const Pronunciation& b);
 /// vowel has no rhyming part.
 Pronunciation rhymingPart(const Pronunciation& word);
 
+/// What rhyming words do not share: the consonants before their rhyming part, as many as English
+/// words begin with: /l/ of "believe", /st/ of "mistake".
+Pronunciation rhymingOnset(const Pronunciation& word);
+
 enum class RhymeAnswer { yes, no, depends };
 
 std::string_view rhymeAnswerName(RhymeAnswer answer);  // "depends"

@@ -13,6 +13,7 @@
 #include "content/practice/scheduler.hpp"
 #include "content/practice/store.hpp"
 #include "content/speech/lexicon.hpp"
+#include "content/speech/rhyme_index.hpp"
 #include "tests/bench/figure.hpp"
 
 using namespace wrenlet;
@@ -66,6 +67,27 @@ void lexiconFigures(const pack::Pack& pack) {
     if (sounds == 0) std::puts("");
     figure("word look-up, against a hash map of those words", median(ours), "us", median(theirs));
     figure("word look-up, against 2 us", median(ours), "us", 2);
+}
+
+/// The words with the most rhymes take longest.
+void rhymeFigures() {
+    const auto lexicon = speech::Lexicon::open(kShare / "lexicon.bin");
+    double begin = seconds();
+    const speech::RhymeIndex index(lexicon.value());
+    figure("index of rhymes built, against 500 ms", (seconds() - begin) * 1e3, "ms", 500);
+    figure("index of rhymes, against 40 MB", static_cast<double>(index.bytes()), "bytes", 4e7);
+    std::vector<double> slowest;
+    for (const char* word : {"cat", "station", "money", "day", "light", "bee", "orange"}) {
+        const speech::Pronunciation said = lexicon.value().lookUp(word).front();
+        std::vector<double> times;
+        for (int run = 0; run < 101; ++run) {
+            begin = seconds();
+            (void)index.rhymesOf(said);
+            times.push_back((seconds() - begin) * 1e3);
+        }
+        slowest.push_back(median(times));
+    }
+    figure("all rhymes of a word", *std::max_element(slowest.begin(), slowest.end()), "ms", 1);
 }
 
 practice::Response row(const exercise::Item& item, std::int64_t session) {
@@ -151,6 +173,7 @@ int main() {
     const auto pack = pack::readPackFile(kStarter / "packs/by-the-pond-1.zip");
     if (!pack.ok()) return 1;
     lexiconFigures(pack.value());
+    rhymeFigures();
     practiceFigures(pack.value());
     std::vector<double> times, plain;
     for (int i = 0; i < 9; ++i) {
