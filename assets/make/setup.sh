@@ -35,6 +35,8 @@ needs() {
     other   -           doctest-dev           doctest-devel       doctest
     other   -           libstb-dev            stb-devel           -
     other   -           flite1-dev            flite-devel         flite
+    program espeak-ng   espeak-ng             espeak-ng           espeak-ng
+    other   -           festlex-cmu           -                   -
     other   -           fonts-sil-andika      sil-andika-fonts    font-andika
 END
 }

@@ -29,7 +29,7 @@ stand_in() {
     printf '%s\n' "#!$bin/bash" "echo \"${name##*/} \$*\" >>'$place/calls'" "$@" >"$program"
     chmod +x "$program"
 }
-for tool in g++ ninja pkg-config ccache npm apt-get; do stand_in "$tool"; done
+for tool in g++ ninja pkg-config ccache npm espeak-ng apt-get; do stand_in "$tool"; done
 stand_in cmake 'echo "cmake version 3.25.1"'
 stand_in id 'echo 0'
 stand_in dpkg-query 'shift 3; for name in "$@"; do printf "%s installed," "$name"; done'
