@@ -41,7 +41,9 @@ class NoVoice final : public Voice {
 Frame firstFrame(const pack::ClassList& list, ScreenSize screen) {
     NoVoice voice;
     const pack::Pack none;
-    return BadgeScene({voice, none}, Layout(screen), list, firstChild(list)).frame(0);
+    BadgeScene badges({voice, none}, Layout(screen), list, firstChild(list));
+    badges.standAtOnce();
+    return badges.frame(0);
 }
 
 struct App::State {
@@ -54,6 +56,7 @@ struct App::State {
           problems(parts.problems) {
         next = firstChild(parts.list);
         toBadges();
+        main->standAtOnce();
     }
 
     Scene& scene() { return adult ? *adult : *main; }

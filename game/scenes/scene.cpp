@@ -89,7 +89,7 @@ std::optional<Wish> Scene::takeWish() {
 }
 
 bool Scene::isMoving(Millis now) const {
-    const bool comes_up = setting_.motion && now < entered_ + kSceneChange;
+    const bool comes_up = comesUp() && now < entered_ + kSceneChange;
     return comes_up || glides_.isMoving(now) || holds("leave") || (hand_ && hand_->drags);
 }
 
@@ -105,7 +105,7 @@ std::optional<Millis> Scene::nextDue(Millis now) const {
 Frame Scene::frame(Millis now) const {
     Painter painter(layout_);
     drawGround(painter, now);
-    painter.setPresence(setting_.motion ? eased(entered_, kSceneChange, now) : 1);
+    painter.setPresence(comesUp() ? eased(entered_, kSceneChange, now) : 1);
     drawPieces(painter, now);
     return painter.take();
 }

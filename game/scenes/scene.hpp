@@ -73,6 +73,8 @@ class Scene {
     void touch(const Touch& touch, Millis now);
     void resize(const Layout& layout);
     void setMotion(bool motion);
+    /// The pieces do not come up by and by: a child who starts the game sees them at once.
+    void standAtOnce() { comes_up_ = false; }
 
     Frame frame(Millis now) const;
     virtual bool isMoving(Millis now) const;
@@ -118,8 +120,10 @@ class Scene {
 
   private:
     void press(Point at, Millis now);
+    bool comesUp() const { return comes_up_ && setting_.motion; }
 
     std::optional<Wish> wish_;
+    bool comes_up_ = true;
 };
 
 /// The scene's box `box` moved so that its middle is at `centre`.

@@ -61,6 +61,18 @@ struct Room {
 
 }  // namespace
 
+TEST_CASE("Table: what is shown while the pack is read is the app's own first frame") {
+    Room room;
+    TableOptions options;
+    options.window = {640, 400, false, true};
+    options.assets = WRENLET_TEST_SHARE;
+    const auto fresh = Table::open(*room.opened, room.clock, options);
+    REQUIRE(fresh.ok());
+    const Frame shown = firstFrame(room.opened->list, fresh.value()->screen());
+    CHECK(shown.size() > room.opened->list.children.size());
+    CHECK(shown == fresh.value()->app().frame(0));
+}
+
 TEST_CASE("table: a finger in SDL's queue touches the badge") {
     Room room;
     REQUIRE(room.table->app().place() == "badges");

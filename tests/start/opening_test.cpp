@@ -115,3 +115,30 @@ TEST_CASE("Start: a broken class list is named with its place, and the kept one 
     CHECK(opened.value().list.title == "Room 4");
     CHECK(contains(said(opened.value().problems), "line 2"));
 }
+
+TEST_CASE("Start: the badges are there before the pack is read") {
+    Room room;
+    writeBytes(room.classroom.packFile("one.zip"), "this is no zip");
+    const auto list = game::openList(room.classroom, room.tablet);
+    REQUIRE(list.ok());
+    CHECK(list.value().list.children.size() == 1);
+    CHECK_FALSE(game::openRest(list.value(), room.classroom, room.tablet, 1).ok());
+}
+
+TEST_CASE("Start: a kept pack that rotted on the tablet is not played") {
+    Room room;
+    REQUIRE(room.open().ok());
+    std::string kept = practice::samples::fileBytes(room.tablet.keptPack());
+    kept[kept.size() / 2] = static_cast<char>(kept[kept.size() / 2] ^ 0x55);
+    writeBytes(room.tablet.keptPack(), kept);
+    {
+        const auto opened = room.open();
+        REQUIRE(opened.ok());
+        CHECK(said(opened.value().problems) == "");
+        CHECK(practice::samples::fileBytes(room.tablet.keptPack()) ==
+              practice::samples::fileBytes(room.classroom.packFile("one.zip")));
+    }
+    writeBytes(room.tablet.keptPack(), kept);
+    writeBytes(room.classroom.packFile("one.zip"), "this is no zip");
+    CHECK_FALSE(room.open().ok());
+}
