@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "content/exercise/foils.hpp"
+#include "content/exercise/sound_place.hpp"
 #include "content/speech/compound.hpp"
 #include "content/speech/syllable.hpp"
 #include "content/speech/word_parts.hpp"
@@ -10,15 +12,7 @@ namespace wrenlet::exercise {
 
 namespace {
 
-using speech::Phoneme;
 using speech::Pronunciation;
-
-/// One sound is a clip of its own; several are one clip.
-Part partOf(const Pronunciation& sounds) {
-    if (sounds.size() == 1)
-        return {soundClip(sounds[0].phoneme), std::string(speech::ipa(sounds[0].phoneme))};
-    return {partClip(sounds), speech::ipa(sounds)};
-}
 
 Blend blendOf(const Word& word, std::vector<Pronunciation> sounds) {
     Blend blend{&word, {}, std::move(sounds)};
@@ -46,19 +40,6 @@ std::vector<Blend> asSyllables(const Word& word) {
     return {blendOf(word, speech::syllables(word.sounds))};
 }
 
-bool endsUnclearly(const Pronunciation& sounds) {
-    for (std::size_t i = 0; i < sounds.size(); ++i) {
-        const Phoneme phoneme = sounds[i].phoneme;
-        const bool after_vowel = i > 0 && speech::isVowel(sounds[i - 1].phoneme);
-        if (after_vowel && (phoneme == Phoneme::l || phoneme == Phoneme::r)) return true;
-        if (phoneme == Phoneme::er) return true;
-        if (phoneme == Phoneme::s && i + 1 == sounds.size() && i > 0 &&
-            sounds[i - 1].phoneme == Phoneme::k)
-            return true;
-    }
-    return false;
-}
-
 std::vector<Blend> asOnsetAndRime(const Word& word) {
     if (speech::countVaries(word.sounds)) return {};
     const auto parts = speech::onsetAndRime(word.sounds);
@@ -69,7 +50,7 @@ std::vector<Blend> asOnsetAndRime(const Word& word) {
 std::vector<Blend> asPhonemes(const Word& word) {
     const std::size_t count = word.sounds.size();
     if (speech::syllableCount(word.sounds) != 1 || count < 3 || count > 4) return {};
-    if (speech::countVaries(word.sounds) || endsUnclearly(word.sounds)) return {};
+    if (speech::countVaries(word.sounds) || isBlurred(word.sounds)) return {};
     std::vector<Pronunciation> sounds;
     for (const speech::Sound& sound : word.sounds) sounds.push_back({sound});
     return {blendOf(word, std::move(sounds))};
@@ -88,23 +69,7 @@ std::vector<Blend> blendsOf(const Vocabulary& vocabulary, const Word& word, Unit
     }
 }
 
-/// Consonants that stand side by side make a word harder to join.
-std::size_t clusterSounds(const Pronunciation& sounds) {
-    std::size_t count = 0;
-    for (std::size_t i = 1; i < sounds.size(); ++i)
-        count += !speech::isVowel(sounds[i - 1].phoneme) && !speech::isVowel(sounds[i].phoneme);
-    return count;
-}
-
-std::string inSlashes(const Pronunciation& sounds) {
-    return "/" + speech::ipa(sounds) + "/";
-}
-
-std::string_view placeName(Position position) {
-    return position == Position::first  ? "first"
-           : position == Position::last ? "last"
-                                        : "in the middle";
-}
+}  // namespace
 
 Telling soundTelling(const Pronunciation& word, const Pronunciation& foil) {
     const auto pairs = speech::align(word, foil);
@@ -122,9 +87,7 @@ Telling soundTelling(const Pronunciation& word, const Pronunciation& foil) {
                 "heard a sound more: " + inSlashes(foil),
                 false};
     const std::size_t index = *at->word;
-    const Position position = index == 0                 ? Position::first
-                              : index + 1 == word.size() ? Position::last
-                                                         : Position::middle;
+    const Position position = positionOf(word, index);
     const std::string sound(speech::ipa(word[index].phoneme));
     std::string means = at->other ? "heard /" + std::string(speech::ipa(foil[*at->other].phoneme)) +
                                         "/ for /" + sound + "/ "
@@ -133,6 +96,8 @@ Telling soundTelling(const Pronunciation& word, const Pronunciation& foil) {
     if (apart > 1) means += ", and more";
     return {{sound, position}, means, apart == 1};
 }
+
+namespace {
 
 /// The first part that the foil does not have in the same place.
 Telling partTelling(const Blend& blend, const std::vector<Pronunciation>& foil) {
@@ -162,6 +127,36 @@ std::vector<Blend> blends(const Vocabulary& vocabulary, Unit unit) {
         return clusterSounds(a.word->sounds) < clusterSounds(b.word->sounds);
     });
     return found;
+}
+
+std::vector<Blend> soundsOfWords(const Vocabulary& vocabulary) {
+    constexpr std::size_t kFewest = 2, kMost = 5;
+    std::vector<Blend> found;
+    for (const Word* word : picturedWords(vocabulary)) {
+        const Pronunciation& sounds = word->sounds;
+        if (sounds.size() < kFewest || sounds.size() > kMost) continue;
+        if (speech::syllableCount(sounds) != 1 || speech::countVaries(sounds)) continue;
+        if (isColouredByR(sounds)) continue;
+        std::vector<Pronunciation> singles;
+        for (const speech::Sound& sound : sounds) singles.push_back({sound});
+        found.push_back(blendOf(*word, std::move(singles)));
+    }
+    return found;
+}
+
+std::vector<Pronunciation> countedSyllables(const Vocabulary& vocabulary, const Word& word) {
+    if (speech::countVaries(word.sounds) || speech::syllableCount(word.sounds) == 0) return {};
+    const std::vector<Blend> compound = asCompound(vocabulary, word);
+    if (compound.empty()) return speech::syllables(word.sounds);
+    std::vector<Pronunciation> found;
+    auto from = word.sounds.begin();
+    for (const Pronunciation& syllable : speech::syllables(compound.front().sounds)) {
+        const auto length = static_cast<std::ptrdiff_t>(syllable.size());
+        if (word.sounds.end() - from < length) return speech::syllables(word.sounds);
+        found.emplace_back(from, from + length);
+        from += length;
+    }
+    return from == word.sounds.end() ? found : speech::syllables(word.sounds);
 }
 
 bool isFoil(const Blend& blend, const Word& word, Unit unit) {

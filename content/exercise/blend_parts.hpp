@@ -25,6 +25,14 @@ struct Blend {
 ///               end or after the vowel, which change how it sounds (as RF.K.2.d excludes them).
 std::vector<Blend> blends(const Vocabulary& vocabulary, Unit unit);
 
+/// The sounds of every word of one syllable and two to five sounds, for taking apart: clusters, /l/
+/// and /ks/ too, but no vowel that an /ɹ/ colours, for there the count varies.
+std::vector<Blend> soundsOfWords(const Vocabulary& vocabulary);
+
+/// The syllables of a word as they are counted, a compound's by its parts, as they sound in the
+/// whole; empty when their number varies.
+std::vector<speech::Pronunciation> countedSyllables(const Vocabulary& vocabulary, const Word& word);
+
 /// True iff `word` is of the kind that may stand beside the answer: clusters are not mixed among
 /// single consonants, and syllables are as many.
 bool isFoil(const Blend& blend, const Word& word, Unit unit);
@@ -36,5 +44,8 @@ struct Telling {
     bool sharp;         // it is that alone: all else is the same
 };
 Telling telling(const Blend& blend, const Word& foil, Unit unit);
+
+/// The same of two words' sounds: the first place where `foil` is not like `word`.
+Telling soundTelling(const speech::Pronunciation& word, const speech::Pronunciation& foil);
 
 }  // namespace wrenlet::exercise

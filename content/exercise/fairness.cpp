@@ -2,59 +2,37 @@
 #include <set>
 #include <string>
 
+#include "content/exercise/fairness_rules.hpp"
 #include "content/exercise/item_maker.hpp"
 #include "content/exercise/sentence.hpp"
 #include "content/exercise/together.hpp"
 #include "content/speech/accent.hpp"
 #include "content/speech/compound.hpp"
-#include "content/speech/rhyme.hpp"
-
-// Written against the words alone, without the makers: what they get wrong is found here.
+#include "content/speech/word_parts.hpp"
 
 namespace wrenlet::exercise {
 
-namespace {
-
-using Reasons = std::vector<std::string>;
+namespace fairness {
 
 std::string quoted(std::string_view text) {
     return "\"" + std::string(text) + "\"";
 }
 
-void checkChoices(const Item& item, Reasons& why) {
-    if (item.choices.size() < 2 || item.choices.size() > kMostCounted) {
-        why.push_back("it has " + std::to_string(item.choices.size()) + " choices");
-        return;
-    }
-    std::set<std::string_view> ids;
-    for (const Choice& choice : item.choices)
-        if (!ids.insert(choice.id).second)
-            why.push_back(quoted(choice.id) + " can be chosen twice");
-    if (item.answer >= item.choices.size()) {
-        why.push_back("it has no right answer");
-        return;
-    }
-    for (std::size_t i = 0; i < item.choices.size(); ++i)
-        if (item.choices[i].means.empty() != (i == item.answer))
-            why.push_back(quoted(item.choices[i].id) + (i == item.answer
-                                                            ? " is right, and means an error"
-                                                            : " is wrong, and tells nothing"));
-}
-
-/// The words that are shown, or nothing with the reason.
-std::vector<const Word*> shownWords(const Item& item, const Vocabulary& vocabulary, Reasons& why) {
+std::vector<const Word*> shownWords(const Item& item, std::span<const std::string> beside,
+                                    const Vocabulary& vocabulary, Reasons& why) {
     std::vector<std::string_view> ids;
     for (const Choice& choice : item.choices) ids.push_back(choice.id);
-    if (std::find(ids.begin(), ids.end(), item.subject) == ids.end()) ids.push_back(item.subject);
+    for (const std::string& id : beside)
+        if (std::find(ids.begin(), ids.end(), id) == ids.end()) ids.push_back(id);
     std::vector<const Word*> words;
-    for (const std::string_view id : ids) {
-        const Word* word = vocabulary.word(id);
+    for (std::size_t i = 0; i < ids.size(); ++i) {
+        const Word* word = vocabulary.word(ids[i]);
         if (word == nullptr)
-            why.push_back(quoted(id) + " is not a word of the unit");
-        else if (word->picture.empty())
-            why.push_back(quoted(id) + " has no picture");
+            why.push_back(quoted(ids[i]) + " is not a word of the unit");
+        else if (word->picture.empty() && i < item.choices.size())
+            why.push_back(quoted(ids[i]) + " has no picture");
         else if (word->sounds.empty())
-            why.push_back(quoted(id) + " has no sounds");
+            why.push_back(quoted(ids[i]) + " has no sounds");
         else
             words.push_back(word);
     }
@@ -67,58 +45,7 @@ std::vector<const Word*> shownWords(const Item& item, const Vocabulary& vocabula
     return words;
 }
 
-void checkSort(const Item& item, const Vocabulary& vocabulary, Reasons& why) {
-    if (shownWords(item, vocabulary, why).empty()) return;
-    const Word& card = *vocabulary.word(item.subject);
-    const speech::Pronunciation rime = speech::rhymingPart(card.sounds);
-    for (std::size_t i = 0; i < item.choices.size(); ++i) {
-        const Word& home = *vocabulary.word(item.choices[i].id);
-        const bool rhymes =
-            speech::rhymeKind(card.sounds, home.sounds) == speech::RhymeKind::perfect;
-        if (home.id == card.id)
-            why.push_back(quoted(card.id) + " would be sorted to itself");
-        else if (i == item.answer && !rhymes)
-            why.push_back(quoted(card.id) + " does not rhyme with " + quoted(home.id));
-        else if (i != item.answer &&
-                 (rhymes || speech::saidAlikeByMany(rime, speech::rhymingPart(home.sounds))))
-            why.push_back(quoted(card.id) + " rhymes with " + quoted(home.id) + " too");
-    }
-    if (item.turns_on != TurnsOn{speech::ipa(rime), Position::rime})
-        why.push_back("it does not turn on the rime of " + quoted(card.id));
-}
-
-/// True iff the sounds from one end on are written `text`, whole sounds each: "chip" does not begin
-/// with /t/, for /tʃ/ is one sound.
-template <class From>
-bool isSaid(From begin, From end, std::string_view text, bool backwards) {
-    if (text.empty()) return false;
-    for (; begin != end && !text.empty(); ++begin) {
-        const std::string_view sound = speech::ipa(begin->phoneme);
-        if (sound.size() > text.size()) return false;
-        const std::size_t at = backwards ? text.size() - sound.size() : 0;
-        if (text.substr(at, sound.size()) != sound) return false;
-        backwards ? text.remove_suffix(sound.size()) : text.remove_prefix(sound.size());
-    }
-    return text.empty();
-}
-
-bool standsThere(const TurnsOn& turns_on, const Word& word) {
-    const speech::Pronunciation& said = word.sounds;
-    switch (turns_on.position) {
-        case Position::first:
-            return isSaid(said.begin(), said.end(), turns_on.sound, false);
-        case Position::last:
-            return isSaid(said.rbegin(), said.rend(), turns_on.sound, true);
-        case Position::middle:
-            for (std::size_t i = 1; i + 1 < word.sounds.size(); ++i)
-                if (speech::ipa(word.sounds[i].phoneme) == turns_on.sound) return true;
-            return false;
-        default:
-            return false;
-    }
-}
-
-void checkParts(const Item& item, const Vocabulary& vocabulary, const Word& word, Reasons& why) {
+void judgeParts(const Item& item, const Vocabulary& vocabulary, const Word& word, Reasons& why) {
     if (item.skill.unit == Unit::compound) {
         std::vector<std::string> clips;
         std::vector<speech::Pronunciation> sounds;
@@ -146,40 +73,70 @@ void checkParts(const Item& item, const Vocabulary& vocabulary, const Word& word
         why.push_back("its parts say /" + said + "/, not " + quoted(word.id));
 }
 
-void checkBlend(const Item& item, const Vocabulary& vocabulary, Reasons& why) {
-    if (shownWords(item, vocabulary, why).empty()) return;
-    const Word& word = *vocabulary.word(item.subject);
-    if (item.choices[item.answer].id != item.subject)
-        why.push_back("the right choice is not " + quoted(item.subject));
-    if (item.parts.size() < 2 || item.parts.size() > 4)
-        why.push_back("it has " + std::to_string(item.parts.size()) + " parts");
-    checkParts(item, vocabulary, word, why);
-    const bool is_part = item.turns_on.position == Position::whole &&
-                         std::any_of(item.parts.begin(), item.parts.end(), [&](const Part& part) {
-                             return part.label == item.turns_on.sound;
-                         });
-    if (!is_part && !standsThere(item.turns_on, word))
-        why.push_back("/" + item.turns_on.sound + "/ does not stand there in " + quoted(word.id));
+void judgeNumbers(const Item& item, std::size_t first, std::size_t right, Reasons& why) {
+    if (item.choices[item.answer].id != std::to_string(right))
+        why.push_back("its answer is not " + std::to_string(right));
+    for (std::size_t i = 0; i < item.choices.size(); ++i)
+        if (item.choices[i].id != std::to_string(first + i))
+            why.push_back("its choices are not " + std::to_string(first) + " and so on");
 }
 
-void checkCount(const Item& item, const Vocabulary& vocabulary, Reasons& why) {
-    const Sentence* sentence = vocabulary.sentence(item.subject);
-    if (sentence == nullptr) {
-        why.push_back(quoted(item.subject) + " is not a sentence of the unit");
+void judgeCvc(const Word& word, Reasons& why) {
+    const std::string said = speech::ipa(word.sounds);
+    if (speech::shape(word.sounds) != "CVC")
+        why.push_back(quoted(word.id) + " is not a consonant, a vowel and a consonant");
+    else if (word.sounds[2].phoneme == speech::Phoneme::l ||
+             word.sounds[2].phoneme == speech::Phoneme::r ||
+             word.sounds[1].phoneme == speech::Phoneme::er)
+        why.push_back(quoted(word.id) + " ends in /l/ or /ɹ/, or has it in its vowel");
+}
+
+std::size_t placeOf(const TurnsOn& turns_on, const speech::Pronunciation& sounds) {
+    std::size_t found = sounds.size();
+    for (std::size_t i = 0; i < sounds.size(); ++i) {
+        const Position position = i == 0                   ? Position::first
+                                  : i + 1 == sounds.size() ? Position::last
+                                                           : Position::middle;
+        if (speech::ipa(sounds[i].phoneme) != turns_on.sound || position != turns_on.position)
+            continue;
+        if (found != sounds.size()) return sounds.size();
+        found = i;
+    }
+    return found;
+}
+
+bool mayBe(const speech::Pronunciation& word, std::size_t place, speech::Phoneme sound) {
+    if (place >= word.size() || word[place].phoneme == sound) return false;
+    speech::Pronunciation other = word;
+    other[place].phoneme = sound;
+    return speech::saidAlikeByMany(word, other);
+}
+
+}  // namespace fairness
+
+namespace {
+
+using fairness::quoted;
+using fairness::Reasons;
+
+void checkChoices(const Item& item, Reasons& why) {
+    if (item.choices.size() < 2 || item.choices.size() > kMostCounted) {
+        why.push_back("it has " + std::to_string(item.choices.size()) + " choices");
         return;
     }
-    const Result<std::vector<SpokenWord>> spoken = spokenWords(sentence->text, item.subject);
-    if (!spoken.ok() || spoken.value() != sentence->words)
-        why.push_back("its words are not those of " + quoted(sentence->text));
-    if (item.choices[item.answer].id != std::to_string(sentence->words.size()))
-        why.push_back("its answer is not the number of words");
+    std::set<std::string_view> ids;
+    for (const Choice& choice : item.choices)
+        if (!ids.insert(choice.id).second)
+            why.push_back(quoted(choice.id) + " can be chosen twice");
+    if (item.answer >= item.choices.size()) {
+        why.push_back("it has no right answer");
+        return;
+    }
     for (std::size_t i = 0; i < item.choices.size(); ++i)
-        if (item.choices[i].id != std::to_string(i + 1))
-            why.push_back("its choices are not 1, 2, 3 and so on");
-    const bool same = std::equal(
-        item.parts.begin(), item.parts.end(), sentence->words.begin(), sentence->words.end(),
-        [](const Part& part, const SpokenWord& w) { return part.clip == spokenClip(w.text); });
-    if (!same) why.push_back("its parts are not the words of the sentence");
+        if (item.choices[i].means.empty() != (i == item.answer))
+            why.push_back(quoted(item.choices[i].id) + (i == item.answer
+                                                            ? " is right, and means an error"
+                                                            : " is wrong, and tells nothing"));
 }
 
 }  // namespace
@@ -187,16 +144,30 @@ void checkCount(const Item& item, const Vocabulary& vocabulary, Reasons& why) {
 std::vector<std::string> unfairness(const Item& item, const Vocabulary& vocabulary) {
     Reasons why;
     checkChoices(item, why);
+    if (item.id != itemId(item)) why.push_back("its id is not that of what it asks");
     if (!why.empty()) return why;
-    switch (item.skill.task) {
-        case Task::rhyme_sort:
-            checkSort(item, vocabulary, why);
+    if (item.skill.unit == Unit::letter) {
+        fairness::judgeLetters(item, vocabulary, why);
+        return why;
+    }
+    switch (mechanicOf(item)) {
+        case Mechanic::sort:
+            fairness::judgeSort(item, vocabulary, why);
             break;
-        case Task::blend:
-            checkBlend(item, vocabulary, why);
+        case Mechanic::join:
+            fairness::judgeJoin(item, vocabulary, why);
             break;
-        case Task::count:
-            checkCount(item, vocabulary, why);
+        case Mechanic::split:
+            fairness::judgeSplit(item, vocabulary, why);
+            break;
+        case Mechanic::count:
+            fairness::judgeCount(item, vocabulary, why);
+            break;
+        case Mechanic::pick:
+            fairness::judgePick(item, vocabulary, why);
+            break;
+        case Mechanic::change:
+            fairness::judgeChange(item, vocabulary, why);
             break;
     }
     return why;

@@ -8,8 +8,13 @@ namespace wrenlet::exercise {
 namespace {
 
 // In the order of Position.
-constexpr std::array<std::string_view, 6> kPositions = {"first", "middle", "last",
-                                                        "rime",  "whole",  "word-count"};
+constexpr std::array<std::string_view, 11> kPositions = {
+    "first", "middle",     "last",      "rime", "whole", "word-count",
+    "count", "first-part", "last-part", "tune", "letter"};
+
+bool isSound(std::string_view subject) {
+    return subject.substr(0, 6) == "sound:";
+}
 
 }  // namespace
 
@@ -28,12 +33,34 @@ std::string itemId(const Item& item) {
     id += '/';
     id += item.subject;
     char mark = '/';
+    const Mechanic mechanic = mechanicOf(item);
+    if (mechanic == Mechanic::change || item.skill.task == Task::rhyme_judge)
+        for (const Part& part : item.parts) {
+            id += mark;
+            id += part.clip;
+            mark = '+';
+        }
+    mark = '/';
     for (const Choice& choice : item.choices) {
         id += mark;
         id += choice.id;
         mark = '+';
     }
     return id;
+}
+
+Mechanic mechanicOf(const Item& item) {
+    const Task task = item.skill.task;
+    if ((task == Task::first || task == Task::last || task == Task::middle) &&
+        !isSound(item.subject))
+        return Mechanic::sort;
+    return rowOf(item.skill).mechanic;
+}
+
+bool keepsOrder(const Item& item) {
+    const Mechanic mechanic = rowOf(item.skill).mechanic;
+    return mechanic == Mechanic::count || mechanic == Mechanic::split ||
+           item.skill.task == Task::rhyme_judge;
 }
 
 bool sameChoices(const Item& a, const Item& b) {

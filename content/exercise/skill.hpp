@@ -9,9 +9,36 @@
 
 namespace wrenlet::exercise {
 
-enum class Unit : std::uint8_t { sentence, compound, syllable, onset_rime, phoneme };
-enum class Task : std::uint8_t { count, blend, rhyme_sort };
-enum class Mechanic : std::uint8_t { sort, join, count };
+enum class Unit : std::uint8_t { sentence, compound, syllable, onset_rime, phoneme, letter };
+
+enum class Task : std::uint8_t {
+    count,
+    blend,
+    segment,
+    add,
+    remove,  // "delete" in ids: take a part away
+    substitute,
+    tune,  // asking or telling
+    rhyme_judge,
+    rhyme_sort,
+    odd_one_out,
+    rhyme_pick,
+    first,
+    last,
+    middle,
+    long_short,
+    name,
+    sound,
+    both_sounds,
+    for_sound,
+    digraph,
+    build,
+};
+inline constexpr std::size_t kUnitCount = 6;
+inline constexpr std::size_t kTaskCount = 21;
+
+/// How a skill is played; item.hpp says what an item is made of in each.
+enum class Mechanic : std::uint8_t { sort, join, split, count, pick, change };
 
 struct Skill {
     Unit unit;
@@ -27,13 +54,19 @@ struct SkillRow {
     std::string_view name;  // what the desk calls it: "Join onset and rime"
     Mechanic mechanic;
     std::string_view standard;  // Common Core State Standards, RF, 2010; empty where they name none
+    bool is_played;             // the game has a scene for it; see isPlayed()
 };
 
-/// Every skill that has an item maker and a round, in the order in which they are usually taught.
+/// Every skill that has an item maker, in the order in which they are usually taught.
 std::span<const SkillRow> skillTable();
 
 /// REQUIRES: the skill stands in skillTable().
 const SkillRow& rowOf(Skill skill);
 std::optional<Skill> skillFromId(std::string_view id);
+
+/// True iff the game has a scene for the skill. Packs are built of such skills, what they need is
+/// recorded, and a session asks them alone; items of the others are made, checked and shown at the
+/// desk. A skill that gets its scene gets `is_played` in the table, and nothing else changes.
+bool isPlayed(Skill skill);
 
 }  // namespace wrenlet::exercise

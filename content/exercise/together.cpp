@@ -1,6 +1,8 @@
 #include "content/exercise/together.hpp"
 
 #include <algorithm>
+#include <string_view>
+#include <unordered_map>
 #include <vector>
 
 #include "content/speech/accent.hpp"
@@ -10,8 +12,10 @@ namespace wrenlet::exercise {
 namespace {
 
 /// Made by hand: pictures of one thing, or of things that young children name alike.
-bool isNamedAlike(std::string_view a, std::string_view b) {
-    static const std::vector<std::vector<std::string_view>> kGroups = {
+using Groups = std::vector<std::vector<std::string_view>>;
+
+const Groups& groups() {
+    static const Groups kGroups = {
         {"dog", "puppy", "pup"},
         {"cat", "kitten"},
         {"mouse", "rat"},
@@ -80,12 +84,25 @@ bool isNamedAlike(std::string_view a, std::string_view b) {
         {"wheel", "tire"},
         {"net", "web"},
     };
-    return std::any_of(kGroups.begin(), kGroups.end(), [a, b](const auto& group) {
-        const auto has = [&group](std::string_view name) {
-            return std::find(group.begin(), group.end(), name) != group.end();
-        };
-        return has(a) && has(b);
-    });
+    return kGroups;
+}
+
+/// For each name the groups it stands in: asked for each two words of each item.
+std::unordered_map<std::string_view, std::vector<std::size_t>> groupsByName() {
+    std::unordered_map<std::string_view, std::vector<std::size_t>> places;
+    for (std::size_t i = 0; i < groups().size(); ++i)
+        for (const std::string_view name : groups()[i]) places[name].push_back(i);
+    return places;
+}
+
+bool isNamedAlike(std::string_view a, std::string_view b) {
+    static const auto kPlaces = groupsByName();
+    const auto of_a = kPlaces.find(a);
+    if (of_a == kPlaces.end()) return false;
+    const auto of_b = kPlaces.find(b);
+    if (of_b == kPlaces.end()) return false;
+    return std::find_first_of(of_a->second.begin(), of_a->second.end(), of_b->second.begin(),
+                              of_b->second.end()) != of_a->second.end();
 }
 
 }  // namespace

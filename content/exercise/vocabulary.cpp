@@ -53,6 +53,10 @@ std::string spokenClip(std::string_view text) {
     return id;
 }
 
+std::string letterNameClip(std::string_view letter) {
+    return clip("letter-name", letter);
+}
+
 std::string phraseClip(std::string_view phrase_id) {
     return clip("phrase", phrase_id);
 }

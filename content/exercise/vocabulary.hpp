@@ -47,6 +47,7 @@ std::string soundClip(speech::Phoneme phoneme);           // "sound:tʃ"
 std::string partClip(const speech::Pronunciation& part);  // "part:æt" (a rime or a syllable)
 std::string sentenceClip(std::string_view sentence_id);   // "sentence:s-3"
 std::string spokenClip(std::string_view text);            // "spoken:don't" (a word in a sentence)
+std::string letterNameClip(std::string_view letter);      // "letter-name:b"; of a digraph: both
 std::string phraseClip(std::string_view phrase_id);       // "phrase:rhyme.ask"; see phrases.hpp
 
 }  // namespace wrenlet::exercise

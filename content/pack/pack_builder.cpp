@@ -23,6 +23,7 @@ void append(std::vector<Problem>& to, const std::vector<Problem>& from) {
 
 void makeAllItems(Pack& pack, const std::string& where, std::vector<Problem>& problems) {
     for (const exercise::SkillRow& row : exercise::skillTable()) {
+        if (!row.is_played) continue;
         std::vector<exercise::Item> items = exercise::makeItems(pack.vocabulary, row.skill);
         if (items.empty())
             problems.push_back(

@@ -1,5 +1,5 @@
-// From a unit to a pack: looks words up, makes the items of every skill, works out what has to be
-// heard and seen, and gathers it from wherever clips and pictures come from.
+// From a unit to a pack: looks words up, makes the items of every skill that the game plays, works
+// out what has to be heard and seen, and gathers it from wherever clips and pictures come from.
 #pragma once
 
 #include <functional>
@@ -29,6 +29,7 @@ struct VoiceNeed {
     bool question = false;  // its tune rises
 };
 
+/// Everything that is heard in `items`: their parts, what is asked and chosen, what the game says.
 /// Each clip once, in the order in which it is pleasant to record them.
 std::vector<VoiceNeed> voiceNeeds(const exercise::Vocabulary& vocabulary,
                                   std::span<const exercise::Item> items);

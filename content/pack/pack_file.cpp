@@ -78,6 +78,8 @@ std::vector<Problem> unpackMedia(const Archive& archive, std::string_view where,
 /// What an item would lack when it is played: fairness, clips, pictures.
 std::vector<std::string> whyNotPlayable(const exercise::Item& item, const Pack& pack) {
     std::vector<std::string> why = exercise::unfairness(item, pack.vocabulary);
+    // What the game has no scene for is carried along, and lacks its clips.
+    if (!exercise::isPlayed(item.skill)) return why;
     for (const exercise::Part& part : item.parts)
         if (!pack.clip(part.clip)) why.push_back("there is no clip " + part.clip);
     const bool is_sentence = pack.vocabulary.sentence(item.subject) != nullptr;

@@ -10,7 +10,6 @@ namespace wrenlet::pack {
 namespace {
 
 using OrderedJson = nlohmann::ordered_json;
-using exercise::Position;
 
 constexpr std::string_view kFormat = "wrenlet pack";
 constexpr int kVersion = 1;
@@ -21,9 +20,6 @@ constexpr std::size_t kMostItems = 100'000;
 constexpr std::size_t kMostFiles = 20'000;
 constexpr std::size_t kMostId = 400;
 constexpr std::int64_t kMostVersion = 1'000'000'000;
-
-constexpr Position kPositions[] = {Position::first, Position::middle, Position::last,
-                                   Position::rime,  Position::whole,  Position::word_count};
 
 /// `sounds` of a word, each a known symbol.
 speech::Pronunciation readSounds(const Json& json, const std::string& place, JsonReader& reader) {
@@ -83,12 +79,8 @@ exercise::TurnsOn readTurnsOn(const Json& json, const std::string& place, JsonRe
     if (it == json.end() || !reader.isObject(*it, place + ", turns_on")) return turns_on;
     turns_on.sound = reader.text(*it, "sound", place, kMostId);
     const std::string name = reader.text(*it, "position", place, 40, true);
-    const auto position =
-        std::find_if(std::begin(kPositions), std::end(kPositions),
-                     [&](Position one) { return exercise::positionId(one) == name; });
-    if (position != std::end(kPositions))
-        turns_on.position = *position;
-    else
+    turns_on.position = exercise::positionFromId(name);
+    if (exercise::positionId(turns_on.position) != name)
         reader.error(place, inQuotes(name) + " is no place in a word.", "Hand it out again.");
     return turns_on;
 }

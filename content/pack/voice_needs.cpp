@@ -1,6 +1,7 @@
-#include <map>
+#include <optional>
 #include <set>
 
+#include "content/exercise/letter_table.hpp"
 #include "content/exercise/phrases.hpp"
 #include "content/pack/pack_builder.hpp"
 #include "content/speech/rhyme.hpp"
@@ -39,18 +40,22 @@ class Needs {
         add({exercise::phraseClip(phrase.id), std::string(phrase.text), {}, Kind::phrase});
     }
 
-    /// A part by its label in IPA, as a word of the vocabulary is made of it.
-    void partOf(const exercise::Word& word, const exercise::Part& part) {
-        for (std::size_t from = 0; from < word.sounds.size(); ++from) {
-            speech::Pronunciation run;
-            for (std::size_t i = from; i < word.sounds.size(); ++i) {
-                run.push_back(word.sounds[i]);
-                if (speech::ipa(run) != part.label) continue;
-                if (part.clip == exercise::soundClip(run.front().phoneme) && run.size() == 1)
-                    return sound(run.front());
-                return this->part(run);
-            }
-        }
+    /// A clip by its id; what it says is a word, a sound, a letter's name, or a run of sounds in
+    /// one of `words`.
+    void clip(const std::string& id, std::span<const exercise::Word* const> words) {
+        const std::size_t colon = id.find(':');
+        const std::string kind = id.substr(0, colon), name = id.substr(colon + 1);
+        if (kind == "word") word(name);
+        if (kind == "letter" || kind == "letter-name") letter(name);
+        if (kind == "sound")
+            if (const auto phoneme = speech::fromIpa(name)) sound({*phoneme});
+        if (kind != "part") return;
+        for (const exercise::Word* word : words)
+            if (const auto run = runIn(*word, name)) return part(*run);
+        // What no word of the item has: a letter's two sounds at once.
+        for (const exercise::Letter& letter : exercise::letters())
+            for (const speech::Pronunciation& sounds : letter.taught)
+                if (speech::ipa(sounds) == name) return part(sounds);
     }
 
     /// In the order in which they are pleasant to record: words, sounds and parts, then sentences.
@@ -63,6 +68,26 @@ class Needs {
     }
 
   private:
+    /// The sounds that are `label` in IPA, as the word has them, stress and all.
+    static std::optional<speech::Pronunciation> runIn(const exercise::Word& word,
+                                                      const std::string& label) {
+        for (std::size_t from = 0; from < word.sounds.size(); ++from) {
+            speech::Pronunciation run;
+            for (std::size_t i = from; i < word.sounds.size(); ++i) {
+                run.push_back(word.sounds[i]);
+                if (speech::ipa(run) == label) return run;
+            }
+        }
+        return std::nullopt;
+    }
+
+    /// A letter's name; two letters that are one sound have none.
+    void letter(const std::string& name) {
+        const exercise::Letter* letter = exercise::letterById("letter:" + name);
+        if (letter != nullptr && !letter->name.empty())
+            add({exercise::letterNameClip(name), name, letter->name, Kind::word});
+    }
+
     void add(VoiceNeed need) {
         if (ids_.insert(need.id).second) needs_.push_back(std::move(need));
     }
@@ -72,23 +97,28 @@ class Needs {
     std::vector<VoiceNeed> needs_;
 };
 
+bool turnsOnRhyme(exercise::Task task) {
+    using exercise::Task;
+    return task == Task::rhyme_sort || task == Task::rhyme_judge || task == Task::rhyme_pick ||
+           task == Task::odd_one_out;
+}
+
 void needFor(const exercise::Item& item, const exercise::Vocabulary& vocabulary, Needs& needs) {
     if (const exercise::Sentence* sentence = vocabulary.sentence(item.subject);
-        sentence != nullptr && item.skill.task == exercise::Task::count)
+        sentence != nullptr && item.skill.unit == exercise::Unit::sentence)
         return needs.sentence(*sentence);
-    needs.word(item.subject);
-    for (const exercise::Choice& choice : item.choices) needs.word(choice.id);
-    const exercise::Word* word = vocabulary.word(item.subject);
-    if (word == nullptr) return;
-    if (item.skill.unit == exercise::Unit::compound)
-        for (const std::string& part : word->compound) needs.word(part);
-    else
-        for (const exercise::Part& part : item.parts) needs.partOf(*word, part);
-    if (item.skill.task != exercise::Task::rhyme_sort) return;
-    needs.part(speech::rhymingPart(word->sounds));
-    for (const exercise::Choice& choice : item.choices)
-        if (const exercise::Word* home = vocabulary.word(choice.id))
-            needs.part(speech::rhymingPart(home->sounds));
+    std::vector<const exercise::Word*> words;
+    const auto meet = [&](const std::string& id) {
+        const exercise::Word* word = vocabulary.word(id);
+        if (word == nullptr) return needs.clip(id, {});  // a sound or a letter
+        needs.word(id);
+        words.push_back(word);
+    };
+    meet(item.subject);
+    for (const exercise::Choice& choice : item.choices) meet(choice.id);
+    for (const exercise::Part& part : item.parts) needs.clip(part.clip, words);
+    if (!turnsOnRhyme(item.skill.task)) return;
+    for (const exercise::Word* word : words) needs.part(speech::rhymingPart(word->sounds));
 }
 
 }  // namespace

@@ -31,6 +31,7 @@ std::vector<std::string> focusOf(const Situation& situation, const Mastery& mast
     std::vector<Tally> tallies;
     for (const auto& row : exercise::skillTable()) {
         const bool is_offered =
+            row.is_played &&
             std::any_of(situation.items.begin(), situation.items.end(),
                         [&](const exercise::Item& item) { return item.skill == row.skill; });
         const bool is_pinned = std::find(situation.pinned.begin(), situation.pinned.end(),

@@ -17,11 +17,14 @@ using exercise::Item;
 using exercise::Skill;
 using Reason = Asked::Reason;
 
+/// Among the skills that are played.
 int teachingPlace(Skill skill) {
-    const auto table = exercise::skillTable();
-    const auto found = std::find_if(table.begin(), table.end(),
-                                    [&](const auto& row) { return row.skill == skill; });
-    return static_cast<int>(found - table.begin());
+    int place = 0;
+    for (const auto& row : exercise::skillTable()) {
+        if (row.skill == skill) break;
+        place += row.is_played ? 1 : 0;
+    }
+    return place;
 }
 
 /// Counts of first tries in a whole skill.
@@ -167,7 +170,7 @@ std::vector<std::uint8_t> Choice::keptOrder(const Item& item) const {
 std::vector<std::uint8_t> Choice::freeOrder(const Item& item, Random& random) const {
     std::vector<std::uint8_t> order(item.choices.size());
     std::iota(order.begin(), order.end(), std::uint8_t{0});
-    if (exercise::rowOf(item.skill).mechanic == exercise::Mechanic::count) return order;
+    if (exercise::keepsOrder(item)) return order;
     random.shuffle(order);
     const auto size = static_cast<std::uint32_t>(order.size());
     const auto barred = rules_.barredPlace();
@@ -215,9 +218,9 @@ std::vector<Candidate> Choice::allowed() {
     int fewest_steps = 1'000;
     for (std::size_t i = 0; i < situation_.items.size(); ++i) {
         const Item& item = situation_.items[i];
+        if (!exercise::isPlayed(item.skill)) continue;
         if (item.choices.empty() || item.answer >= item.choices.size()) continue;
-        const bool is_fixed = item.choices.size() == 1 ||
-                              exercise::rowOf(item.skill).mechanic == exercise::Mechanic::count;
+        const bool is_fixed = item.choices.size() == 1 || exercise::keepsOrder(item);
         const int steps = rules_.stepsToAllow(
             item, is_fixed ? std::optional<std::size_t>(item.answer) : std::nullopt);
         if (steps > fewest_steps) continue;

@@ -28,7 +28,7 @@ struct Asked {
 
 /// Everything the choice depends on.
 struct Situation {
-    std::span<const exercise::Item> items;
+    std::span<const exercise::Item> items;  // those that the game does not play are never chosen
     std::span<const Response> history;    // the child's, oldest first; this session's at the end
     const Mastery* mastery = nullptr;     // of that same history; computed when it is left out
     std::span<const std::string> pinned;  // skill ids the teacher pinned

@@ -47,7 +47,8 @@ std::optional<ConfusionTable> tableOf(const std::vector<const Response*>& tries,
                                       std::size_t most_labels) {
     std::set<std::string> labels;
     for (const Response* response : tries) {
-        if (response->turns_on.position == exercise::Position::word_count)
+        const exercise::Position position = response->turns_on.position;
+        if (position == exercise::Position::word_count || position == exercise::Position::count)
             sounds.emplace(response->chosen, response->chosen);
         const auto chosen = sounds.find(response->chosen);
         if (chosen == sounds.end()) return std::nullopt;

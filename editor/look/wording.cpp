@@ -12,6 +12,11 @@ constexpr std::int64_t kMinute = 60'000;
 constexpr std::int64_t kHour = 60 * kMinute;
 constexpr std::int64_t kDay = 24 * kHour;
 
+// "letter:sh" as it is written: "sh".
+std::string letter(std::string_view id) {
+    return std::string(id.substr(id.find(':') + 1));
+}
+
 }  // namespace
 
 std::string figure(std::int64_t number) {
@@ -91,6 +96,16 @@ std::string place(const exercise::TurnsOn& turns_on) {
             return "rhyme " + turns_on.sound;
         case Position::whole:
             return "part " + word(turns_on.sound);
+        case Position::first_part:
+            return "first part " + word(turns_on.sound);
+        case Position::last_part:
+            return "last part " + word(turns_on.sound);
+        case Position::tune:
+            return turns_on.sound;
+        case Position::letter:
+            return "letter " + letter(turns_on.sound);
+        case Position::count:
+            return "counting " + turns_on.sound + (turns_on.sound == "1" ? " part" : " parts");
         case Position::word_count:
             break;
     }
@@ -111,7 +126,15 @@ std::string placeShort(const exercise::TurnsOn& turns_on) {
             return dash + turns_on.sound;
         case Position::whole:
             return word(turns_on.sound);
+        case Position::first_part:
+            return word(turns_on.sound) + dash;
+        case Position::last_part:
+            return dash + word(turns_on.sound);
+        case Position::letter:
+            return letter(turns_on.sound);
+        case Position::count:
         case Position::word_count:
+        case Position::tune:
             break;
     }
     return turns_on.sound;

@@ -216,7 +216,10 @@ std::unique_ptr<RoundScene> makeRound(Setting setting, const Layout& layout, Tur
         case exercise::Mechanic::join:
             return std::make_unique<JoinScene>(setting, layout, turn, first_time);
         case exercise::Mechanic::count:
-            break;
+        case exercise::Mechanic::split:
+        case exercise::Mechanic::pick:
+        case exercise::Mechanic::change:
+            break;  // the last three have no scene yet, so no such skill is played
     }
     return std::make_unique<CountScene>(setting, layout, turn, first_time);
 }

@@ -172,6 +172,19 @@ TEST_CASE("Scheduler: what a child misses is asked more often than of one who kn
     CHECK(missed > known * 5 / 4);
 }
 
+TEST_CASE("Scheduler: what the game has no scene for is never chosen") {
+    Item unplayed;
+    unplayed.id = "phoneme.first/sound:k/cat+hen";
+    unplayed.skill = {exercise::Unit::phoneme, exercise::Task::first};
+    unplayed.subject = "sound:k";
+    unplayed.choices = {{"cat", ""}, {"hen", "took /h/ for /k/ first"}};
+    std::vector<Item> items{unplayed};
+    Situation situation;
+    situation.items = items;
+    CHECK_FALSE(FirstScheduler().next(situation).has_value());
+    CHECK(focusSkills(situation).empty());
+}
+
 TEST_CASE("Scheduler: a skill that the teacher pinned is in the focus") {
     const auto items = manyItems();
     const std::vector<std::string> pinned = {"syllable.blend"};
