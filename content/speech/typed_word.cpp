@@ -55,13 +55,22 @@ std::size_t letterSize(std::string_view text) {
 
 }  // namespace
 
+bool isUnseen(std::string_view letter) {
+    const auto is_between = [letter](std::string_view first, std::string_view last) {
+        return letter.size() == first.size() && letter >= first && letter <= last;
+    };
+    return is_between(std::string_view("\0", 1), "\x1F") || is_between("\x7F", "\x7F") ||
+           is_between("\u0080", "\u009F") || is_between("\u200B", "\u200F") ||
+           is_between("\u2028", "\u202E") || is_between("\u2060", "\u206F") ||
+           is_between("\uFEFF", "\uFEFF");
+}
+
 std::string shownWord(std::string_view typed) {
     std::string shown;
     for (std::size_t letters = 0; !typed.empty(); ++letters) {
         if (letters == kMostShown) return shown + "\u2026";
         const std::size_t size = letterSize(typed);
-        const auto lead = static_cast<unsigned char>(typed.front());
-        if (size == 0 || lead < 0x20 || lead == 0x7F)
+        if (size == 0 || isUnseen(typed.substr(0, size)))
             shown += '?';
         else
             shown += typed.substr(0, size);

@@ -14,8 +14,12 @@ namespace wrenlet::speech {
 /// to z, apostrophes and hyphens between them. A problem shows no more of the word than a line.
 Result<std::string> typedWord(std::string_view typed);
 
-/// The word for showing in a message: control characters and broken UTF-8 as "?", cut to
+/// The word for showing in a message: signs that are not seen and broken UTF-8 as "?", cut to
 /// 40 letters.
 std::string shownWord(std::string_view typed);
+
+/// True iff this letter of UTF-8 is not seen itself but moves a cursor, turns text around or joins
+/// what stands beside it: control characters, direction marks, spaces of no width.
+bool isUnseen(std::string_view letter);
 
 }  // namespace wrenlet::speech

@@ -20,5 +20,7 @@ struct Console {
 int buildCommand(std::span<const std::string> args, Console console);  // UNIT.json --out PACK.zip
 int checkCommand(std::span<const std::string> args, Console console);  // PACK.zip [--json]
 int progressCommand(std::span<const std::string> args, Console console);  // CLASSROOM [--json]
+int wordCommand(std::span<const std::string> args, Console console);      // WORD... [--json]
+int rhymeCommand(std::span<const std::string> args, Console console);     // A B [--accent NAME]...
 
 }  // namespace wrenlet::desk

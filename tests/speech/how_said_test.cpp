@@ -72,4 +72,6 @@ TEST_CASE("Typed word: put into the dictionary's form, or refused in plain words
     CHECK(what(std::string(300, 'a')).where.size() < 60);
     CHECK(what("\x01\xff").where == "\"??\"");
     CHECK(what(std::string_view("a\0b", 3)).where == "\"a?b\"");
+    CHECK(what("a\u202Eb\u200B\u2066\uFEFF\u0085").where == "\"a?b????\"");
+    CHECK(what("\u05d7\u05ea").where == "\"\u05d7\u05ea\"");
 }

@@ -1,0 +1,132 @@
+#include "editor/document/known_words.hpp"
+
+#include <algorithm>
+
+#include "content/common/files.hpp"
+#include "content/exercise/blend_parts.hpp"
+#include "content/exercise/list_lines.hpp"
+#include "content/speech/compound.hpp"
+#include "content/speech/syllable.hpp"
+#include "content/speech/typed_word.hpp"
+#include "editor/voice/letter_to_sound.hpp"
+
+namespace wrenlet::desk {
+
+namespace {
+
+using exercise::ClassroomWord;
+using speech::Pronunciation;
+
+constexpr const char* kList = "classroom.tsv";
+
+std::vector<Pronunciation> othersThan(const Pronunciation& said,
+                                      std::vector<Pronunciation> listed) {
+    const auto is_same = [&said](const Pronunciation& other) { return sameSounds(said, other); };
+    listed.erase(std::remove_if(listed.begin(), listed.end(), is_same), listed.end());
+    return listed;
+}
+
+std::vector<Pronunciation> syllablesOf(const exercise::Vocabulary& vocabulary,
+                                       const exercise::Word& word) {
+    auto counted = exercise::countedSyllables(vocabulary, word);
+    return counted.empty() ? speech::syllables(word.sounds) : counted;
+}
+
+/// A word that an item could ask about by itself goes before one that is only heard in others.
+const ClassroomWord* firstSense(const std::vector<const ClassroomWord*>& senses) {
+    for (const ClassroomWord* word : senses)
+        if (!word->picture.empty()) return word;
+    for (const ClassroomWord* word : senses)
+        if (!word->part_only) return word;
+    return senses.empty() ? nullptr : senses.front();
+}
+
+}  // namespace
+
+KnownWords::KnownWords(speech::Lexicon lexicon, std::vector<ClassroomWord> listed,
+                       exercise::Vocabulary classroom)
+    : lexicon_(std::move(lexicon)),
+      listed_(std::move(listed)),
+      classroom_(std::move(classroom)),
+      rules_(std::make_unique<FliteRules>()) {}
+
+Result<KnownWords> KnownWords::open(const std::filesystem::path& assets) {
+    Result<speech::Lexicon> lexicon = speech::Lexicon::open(assets / "lexicon.bin");
+    if (!lexicon.ok()) return lexicon.problems();
+    const Result<std::string> text = readWhole(assets / "words" / kList, exercise::kMostListBytes);
+    if (!text.ok()) return text.problems();
+    auto listed = exercise::readClassroomWords(text.value(), kList);
+    if (!listed.ok()) return listed.problems();
+    auto words = exercise::saidAloud(listed.value(), lexicon.value(), kList);
+    if (!words.ok()) return words.problems();
+    std::vector<Problem> warnings = listed.problems();
+    warnings.insert(warnings.end(), words.problems().begin(), words.problems().end());
+    return {KnownWords(std::move(lexicon.value()), std::move(listed.value()),
+                       {std::move(words.value()), {}}),
+            std::move(warnings)};
+}
+
+Result<KnownWord> KnownWords::find(std::string_view typed) const {
+    const std::size_t tilde = typed.find('~');
+    const Result<std::string> text = speech::typedWord(typed.substr(0, tilde));
+    if (!text.ok()) return text.problems();
+    std::vector<const ClassroomWord*> senses;
+    for (const ClassroomWord& word : listed_)
+        if (word.text == text.value()) senses.push_back(&word);
+    const ClassroomWord* chosen = firstSense(senses);
+    if (tilde != std::string_view::npos) {
+        const std::string id = text.value() + std::string(typed.substr(tilde));
+        const auto at = std::find_if(senses.begin(), senses.end(),
+                                     [&id](const ClassroomWord* word) { return word->id == id; });
+        if (at == senses.end())
+            return Problem{"\"" + speech::shownWord(typed) + "\"",
+                           "The classroom list has no such sense.", "Type the word alone."};
+        chosen = *at;
+    }
+    const exercise::Word* word = chosen == nullptr ? nullptr : classroom_.word(chosen->id);
+    if (word == nullptr) return fromSpelling(text.value());
+    KnownWord found = fromList(*chosen, *word);
+    for (const ClassroomWord* other : senses)
+        if (other != chosen) found.other_senses.push_back(other->id);
+    return found;
+}
+
+KnownWord KnownWords::fromList(const ClassroomWord& listed, const exercise::Word& word) const {
+    KnownWord found;
+    found.text = listed.text;
+    found.sense = listed.sense;
+    found.sounds = word.sounds;
+    found.also = othersThan(word.sounds, lexicon_.lookUp(listed.text));
+    found.syllables = syllablesOf(classroom_, word);
+    for (const std::string& part : word.compound)
+        found.compound.push_back(part.substr(0, part.find('~')));
+    found.picture = word.picture;
+    found.confirm_by_ear = false;
+    found.source = listed.said_as_parts   ? speech::SaidBy::parts
+                   : !listed.said.empty() ? speech::SaidBy::repaired
+                                          : speech::howSaid(listed.text, lexicon_, nullptr).source;
+    return found;
+}
+
+Result<KnownWord> KnownWords::fromSpelling(std::string_view text) const {
+    const speech::HowSaid said = speech::howSaid(text, lexicon_, rules_.get());
+    if (said.pronunciations.empty())
+        return Problem{"\"" + speech::shownWord(text) + "\"", "How this is said is not known.",
+                       "Look at its spelling, or give its sounds in the unit (\"sounds\")."};
+    KnownWord found;
+    found.text = text;
+    found.sounds = said.pronunciations.front();
+    found.also = othersThan(found.sounds, said.pronunciations);
+    found.source = said.source;
+    found.confirm_by_ear = said.confirm_by_ear;
+    found.compound = said.parts;
+    std::vector<Pronunciation> parts;
+    for (const std::string& part : said.parts)
+        if (const auto listed = lexicon_.lookUp(part); !listed.empty())
+            parts.push_back(listed.front());
+    found.syllables = speech::joinsTo(parts, found.sounds) ? speech::syllables(parts)
+                                                           : speech::syllables(found.sounds);
+    return found;
+}
+
+}  // namespace wrenlet::desk
