@@ -5,6 +5,7 @@
 #include <set>
 
 #include "content/exercise/item_maker.hpp"
+#include "content/exercise/rude.hpp"
 #include "content/pack/text_rules.hpp"
 
 namespace wrenlet::pack {
@@ -21,10 +22,21 @@ void append(std::vector<Problem>& to, const std::vector<Problem>& from) {
     to.insert(to.end(), from.begin(), from.end());
 }
 
-void makeAllItems(Pack& pack, const std::string& where, std::vector<Problem>& problems) {
+void warnOfRude(const exercise::Vocabulary& vocabulary, const speech::BlockList& blocked,
+                const std::string& where, std::vector<Problem>& problems) {
+    for (const exercise::Word& word : vocabulary.words)
+        if (blocked.blocks(word.text) || blocked.blocks(word.sounds))
+            problems.push_back(
+                {where, inQuotes(word.text) + " may be heard as a rude word. It is not asked.",
+                 "Choose another word.", Problem::Weight::warning});
+}
+
+void makeAllItems(Pack& pack, const speech::BlockList& blocked, const std::string& where,
+                  std::vector<Problem>& problems) {
     for (const exercise::SkillRow& row : exercise::skillTable()) {
         if (!row.is_played) continue;
-        std::vector<exercise::Item> items = exercise::makeItems(pack.vocabulary, row.skill);
+        std::vector<exercise::Item> items = exercise::withoutRude(
+            exercise::makeItems(pack.vocabulary, row.skill), pack.vocabulary, blocked);
         if (items.empty())
             problems.push_back(
                 {where, "These words give no items for \"" + std::string(row.name) + "\".",
@@ -87,7 +99,7 @@ void gatherClips(Pack& pack, Media& media, const Progress& progress,
 }  // namespace
 
 Result<Pack> buildPack(const Unit& unit, std::uint32_t version, const speech::Lexicon& lexicon,
-                       Media& media, const Progress& progress) {
+                       const speech::BlockList& blocked, Media& media, const Progress& progress) {
     Result<exercise::Vocabulary> vocabulary = readVocabulary(unit, lexicon);
     if (!vocabulary.ok()) return vocabulary.problems();
     std::vector<Problem> problems = vocabulary.problems();
@@ -97,7 +109,8 @@ Result<Pack> buildPack(const Unit& unit, std::uint32_t version, const speech::Le
     pack.version = version;
     pack.vocabulary = std::move(vocabulary.value());
     gatherPictures(pack, media, problems);
-    makeAllItems(pack, unit.where, problems);
+    warnOfRude(pack.vocabulary, blocked, unit.where, problems);
+    makeAllItems(pack, blocked, unit.where, problems);
     if (anyError(problems)) return problems;
     gatherClips(pack, media, progress, problems);
     for (const exercise::Item& item : pack.items)

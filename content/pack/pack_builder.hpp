@@ -11,6 +11,7 @@
 #include "content/exercise/vocabulary.hpp"
 #include "content/pack/pack.hpp"
 #include "content/pack/unit.hpp"
+#include "content/speech/block_list.hpp"
 #include "content/speech/lexicon.hpp"
 
 namespace wrenlet::pack {
@@ -45,8 +46,9 @@ class Media {
 
 using Progress = std::function<void(std::size_t done, std::size_t all, std::string_view what)>;
 
-/// The whole pack, checked. Warnings name what was left out and why.
+/// The whole pack, checked. Nothing on `blocked` is heard or shown in it. Warnings name what was
+/// left out and why.
 Result<Pack> buildPack(const Unit& unit, std::uint32_t version, const speech::Lexicon& lexicon,
-                       Media& media, const Progress& progress);
+                       const speech::BlockList& blocked, Media& media, const Progress& progress);
 
 }  // namespace wrenlet::pack

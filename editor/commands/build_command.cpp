@@ -67,11 +67,15 @@ int buildCommand(std::span<const std::string> args, Console console) {
     if (!say(unit.problems(), console.err)) return 1;
     const Result<speech::Lexicon> lexicon = speech::Lexicon::open(console.assets / "lexicon.bin");
     if (!say(lexicon.problems(), console.err)) return 1;
+    const Result<speech::BlockList> blocked =
+        speech::BlockList::open(console.assets / "blocked.bin");
+    if (!say(blocked.problems(), console.err)) return 1;
 
     const DemoVoice voice(lexicon.value());
     UnitMedia media(unit_path.parent_path() / "recordings", console.assets / "pictures", voice);
-    const Result<pack::Pack> pack = pack::buildPack(unit.value(), call->version, lexicon.value(),
-                                                    media, progressOn(console.err));
+    const Result<pack::Pack> pack =
+        pack::buildPack(unit.value(), call->version, lexicon.value(), blocked.value(), media,
+                        progressOn(console.err));
     if (!say(pack.problems(), console.err)) return 1;
     const Result<std::string> bytes = pack::writePack(pack.value());
     if (!say(bytes.problems(), console.err)) return 1;
