@@ -1,6 +1,7 @@
 #include <nlohmann/json.hpp>
 #include <optional>
 
+#include "content/exercise/lint.hpp"
 #include "content/speech/typed_word.hpp"
 #include "content/speech/word_parts.hpp"
 #include "editor/commands/command.hpp"
@@ -29,6 +30,13 @@ std::string listed(const std::vector<std::string>& all, std::string_view between
     return text;
 }
 
+/// What is to be said of the word itself; which picture it gets is a unit's matter.
+void addLint(const KnownWord& word, std::vector<Warning>& warnings) {
+    const exercise::Word asked{word.text, word.text, word.sounds, {}, "any"};
+    for (exercise::Lint& lint : exercise::lintWord(asked, {}, {}))
+        warnings.push_back({std::move(lint.code), std::move(lint.why), std::move(lint.way_out)});
+}
+
 std::vector<Warning> warningsOf(const KnownWord& word) {
     std::vector<Warning> warnings;
     if (word.confirm_by_ear)
@@ -48,6 +56,7 @@ std::vector<Warning> warningsOf(const KnownWord& word) {
         warnings.push_back({"several-senses",
                             "The spelling also stands for " + listed(word.other_senses, ", ") + ".",
                             "Ask for the one you mean by that name, and let its picture tell."});
+    addLint(word, warnings);
     return warnings;
 }
 

@@ -128,6 +128,13 @@ TEST_CASE("Word command: what the dictionary lacks is guessed, and to be confirm
     CHECK(about("doorknob")["source"] == "repaired");
 }
 
+TEST_CASE("Word command: what lint says of a word is told with it") {
+    CHECK(warns(about("fire"), "count-varies"));
+    CHECK(warns(about("knee"), "first-letter-misleads"));
+    CHECK(warns(about("bell"), "vowel-before-l-or-r"));
+    CHECK(about("sun")["warnings"].empty());
+}
+
 TEST_CASE("Word command: several words are a list, and what is no word costs the others nothing") {
     std::vector<std::string> asked = {"dog",
                                       "7up",
