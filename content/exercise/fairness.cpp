@@ -107,9 +107,10 @@ std::size_t placeOf(const TurnsOn& turns_on, const speech::Pronunciation& sounds
 
 bool mayBe(const speech::Pronunciation& word, std::size_t place, speech::Phoneme sound) {
     if (place >= word.size() || word[place].phoneme == sound) return false;
-    speech::Pronunciation other = word;
-    other[place].phoneme = sound;
-    return speech::saidAlikeByMany(word, other);
+    const auto ways = speech::waysOfMany(word);
+    return std::any_of(ways.begin(), ways.end(), [&](const speech::Pronunciation& way) {
+        return way[place].phoneme == sound;
+    });
 }
 
 }  // namespace fairness

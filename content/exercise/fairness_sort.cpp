@@ -38,6 +38,14 @@ std::size_t cvcPlace(Task task) {
     return task == Task::first ? 0 : task == Task::middle ? 1 : 2;
 }
 
+/// `same`, unless some accent has the sounds at `place` otherwise.
+bool isLikeInAllWays(const Pronunciation& a, const Pronunciation& b, std::size_t place, bool same) {
+    const auto ways_a = speech::waysOfMany(a), ways_b = speech::waysOfMany(b);
+    for (std::size_t way = 0; way < ways_a.size(); ++way)
+        if ((ways_a[way][place].phoneme == ways_b[way][place].phoneme) != same) return !same;
+    return same;
+}
+
 void judgeSoundSort(const Item& item, const Vocabulary& vocabulary, Reasons& why) {
     for (const Word* word : shownWords(item, std::vector{item.subject}, vocabulary, why))
         judgeCvc(*word, why);
@@ -48,14 +56,13 @@ void judgeSoundSort(const Item& item, const Vocabulary& vocabulary, Reasons& why
         why.push_back("it does not turn on the sound of " + quoted(item.subject));
     for (std::size_t i = 0; i < item.choices.size(); ++i) {
         const Word& home = *vocabulary.word(item.choices[i].id);
-        const Phoneme sound = home.sounds[place].phoneme;
-        const bool same = sound == card[place].phoneme;
+        const bool same = home.sounds[place].phoneme == card[place].phoneme;
         if (home.id == item.subject)
             why.push_back(quoted(home.id) + " would be sorted to itself");
         else if (same != (i == item.answer))
             why.push_back(quoted(home.id) + (same ? " is like the card too" : " is not like it"));
-        else if (mayBe(home.sounds, place, card[place].phoneme) || mayBe(card, place, sound))
-            why.push_back(quoted(home.id) + " is like the card in some accents");
+        else if (same != isLikeInAllWays(home.sounds, card, place, same))
+            why.push_back("whether " + quoted(home.id) + " is like the card depends on the accent");
     }
 }
 

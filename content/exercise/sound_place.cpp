@@ -1,5 +1,7 @@
 #include "content/exercise/sound_place.hpp"
 
+#include <algorithm>
+
 #include "content/speech/accent.hpp"
 #include "content/speech/word_parts.hpp"
 
@@ -14,13 +16,10 @@ bool isPlainCvc(const Pronunciation& sounds) {
 
 bool isSure(const Pronunciation& sounds, std::size_t place) {
     if (!speech::isVowel(sounds[place].phoneme)) return true;
-    for (std::size_t i = 0; i < speech::kPhonemeCount; ++i) {
-        Pronunciation other = sounds;
-        other[place].phoneme = static_cast<Phoneme>(i);
-        if (other[place].phoneme != sounds[place].phoneme && speech::saidAlikeByMany(sounds, other))
-            return false;
-    }
-    return true;
+    const auto ways = speech::waysOfMany(sounds);
+    return std::all_of(ways.begin(), ways.end(), [&](const Pronunciation& way) {
+        return way[place].phoneme == sounds[place].phoneme;
+    });
 }
 
 bool isBlurred(const Pronunciation& sounds) {

@@ -14,6 +14,8 @@ constexpr std::array kAll = {Accent::cot_caught,  Accent::before_r,    Accent::p
                              Accent::th_fronting, Accent::th_stopping, Accent::foot_strut,
                              Accent::non_rhotic};
 
+constexpr std::array kMany = {Accent::cot_caught, Accent::before_r, Accent::pin_pen};
+
 constexpr Rewrite kCotCaught[] = {{P::ao, anything, not_r, WithStress::any, P::aa}};
 
 constexpr Rewrite kBeforeR[] = {{P::ae, anything, r, WithStress::any, P::eh},
@@ -142,8 +144,14 @@ Pronunciation inAccent(std::span<const Accent> accents, const Pronunciation& wor
     return said;
 }
 
+std::vector<Pronunciation> waysOfMany(const Pronunciation& word) {
+    std::vector<Pronunciation> ways{word};
+    for (const Accent accent : kMany) ways.push_back(inAccent(accent, word));
+    ways.push_back(inAccent(kMany, word));
+    return ways;
+}
+
 bool saidAlikeByMany(const Pronunciation& a, const Pronunciation& b) {
-    constexpr std::array kMany = {Accent::cot_caught, Accent::before_r, Accent::pin_pen};
     if (sameSounds(a, b) || sameSounds(inAccent(kMany, a), inAccent(kMany, b))) return true;
     return std::any_of(kMany.begin(), kMany.end(), [&](Accent accent) {
         return sameSounds(inAccent(accent, a), inAccent(accent, b));

@@ -9,6 +9,7 @@
 #include <optional>
 #include <span>
 #include <string_view>
+#include <vector>
 
 #include "content/speech/phoneme.hpp"
 
@@ -61,6 +62,10 @@ std::span<const Rewrite> rewrites(Accent accent);
 Pronunciation inAccent(Accent accent, const Pronunciation& word);
 /// The word as an accent has it that has all of these features, applied in the order of Accent.
 Pronunciation inAccent(std::span<const Accent> accents, const Pronunciation& word);
+
+/// The word as many speakers of English in North America have it: as the dictionary does, then with
+/// cot-caught, with before-r, with pin-pen, and with all three. Every way has as many sounds.
+std::vector<Pronunciation> waysOfMany(const Pronunciation& word);
 
 /// True iff many speakers of English in North America say both alike: the same sounds in the
 /// dictionary, or with cot-caught, pin-pen and before-r, each alone or all together.
