@@ -72,7 +72,8 @@ std::vector<Foil> foilsFor(const Change& change, const std::vector<Foil>& likely
     std::vector<Foil> foils;
     for (const Foil& foil : likely) {
         // Put in elsewhere it would be right to whoever did not catch where.
-        if (foil.word == change.from || contains(change.other_place, foil.word)) continue;
+        if (contains(change.other_place, foil.word)) continue;
+        if (!areHeardApart(*foil.word, *change.from)) continue;
         foils.push_back(foil);
     }
     if (!change.from->picture.empty())
@@ -123,13 +124,13 @@ std::vector<Item> makeChanges(const Vocabulary& vocabulary, Skill skill) {
     FoilsByAnswer foils(vocabulary, skill.unit);
     ItemList list;
     for (const Change& change : changes) {
-        if (!mayStandTogether(*change.from, *change.to)) continue;
+        if (!areHeardApart(*change.from, *change.to)) continue;
         Question question{skill,
                           change.from->id,
                           {partOf(*change.from)},
                           change.turns_on,
                           {change.to->id, change.to},
-                          {change.from},
+                          {},
                           [&](const Foil& foil) { return meansOf(change, foil, skill); }};
         question.parts.insert(question.parts.end(), change.parts.begin(), change.parts.end());
         list.add(question, foilsFor(change, foils.of(*change.to), skill.task));

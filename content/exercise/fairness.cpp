@@ -37,9 +37,16 @@ std::vector<const Word*> shownWords(const Item& item, std::span<const std::strin
             words.push_back(word);
     }
     if (words.size() != ids.size()) return {};
+    // Two wrong ones that look alike do no harm; said alike, or with one picture, they do.
+    const auto isFoil = [&](std::size_t i) { return i < item.choices.size() && i != item.answer; };
+    const auto isSamePicture = [](const Word& a, const Word& b) {
+        return !a.picture.empty() && a.picture == b.picture;
+    };
     for (std::size_t i = 0; i < words.size(); ++i)
         for (std::size_t j = 0; j < i; ++j)
-            if (!mayStandTogether(*words[i], *words[j]))
+            if (isFoil(i) && isFoil(j)
+                    ? !areHeardApart(*words[i], *words[j]) || isSamePicture(*words[i], *words[j])
+                    : !mayStandTogether(*words[i], *words[j]))
                 why.push_back(quoted(words[j]->id) + " and " + quoted(words[i]->id) +
                               " can be taken for each other");
     return words;

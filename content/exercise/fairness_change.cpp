@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "content/exercise/fairness_rules.hpp"
+#include "content/exercise/together.hpp"
 #include "content/speech/accent.hpp"
 #include "content/speech/compound.hpp"
 #include "content/speech/syllable.hpp"
@@ -163,7 +164,17 @@ void judgeChange(const Item& item, const Vocabulary& vocabulary, Reasons& why) {
         why.push_back("its parts are not the word and what happens to it");
         return;
     }
-    if (shownWords(item, std::vector{item.subject}, vocabulary, why).empty()) return;
+    const Word* from = vocabulary.word(item.subject);
+    if (from == nullptr || from->sounds.empty()) {
+        why.push_back(quoted(item.subject) + " is not a word of the unit with sounds");
+        return;
+    }
+    // What is begun with is heard and is no card, so it may look like one of them.
+    const auto shown = shownWords(item, {}, vocabulary, why);
+    if (shown.empty()) return;
+    for (const Word* word : shown)
+        if (word != from && !areHeardApart(*word, *from))
+            why.push_back(quoted(word->id) + " sounds like " + quoted(from->id));
     if (item.choices[item.answer].id == item.subject)
         why.push_back("nothing happens to " + quoted(item.subject));
     switch (item.skill.unit) {

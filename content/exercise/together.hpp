@@ -11,6 +11,9 @@ namespace wrenlet::exercise {
 /// True iff a child may well call either picture by the other's name. From a hand-made list.
 bool looksAlike(std::string_view word, std::string_view other);
 
+/// True iff both can be told apart by ear alone: another word, another sound.
+bool areHeardApart(const Word& a, const Word& b);
+
 /// True iff both may be choices of one item: another word, another picture, another sound.
 bool mayStandTogether(const Word& a, const Word& b);
 
