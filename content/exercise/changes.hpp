@@ -27,7 +27,8 @@ struct Change {
 /// change leaves alike in some accent.
 std::vector<Change> phonemeChanges(const Vocabulary& vocabulary, Task task);
 
-/// The first or the last syllable of a word of two to four whose borders are sure; no compounds.
+/// The first or the last syllable of a word of two to four whose borders are sure; no compounds. A
+/// consonant that belongs to both of two syllables is heard in both: puppet is pup and pet.
 /// REQUIRES: task is not substitute.
 std::vector<Change> syllableChanges(const Vocabulary& vocabulary, Task task);
 

@@ -102,15 +102,19 @@ void judgeSyllables(const Item& item, const Vocabulary& vocabulary, Reasons& why
         why.push_back(quoted(longer.id) + " has not two syllables");
         return;
     }
-    const Pronunciation& part = first ? syllables.front() : syllables.back();
+    Pronunciation part = first ? syllables.front() : syllables.back();
     Pronunciation whole = first ? part : shorter.sounds;
     const Pronunciation& rest = first ? shorter.sounds : part;
     whole.insert(whole.end(), rest.begin(), rest.end());
     if (!speech::sameSounds(whole, longer.sounds))
         why.push_back(quoted(to.id) + " does not come out");
+    // A consonant that belongs to both syllables is heard in both: pup, pet.
+    const bool shared = speech::isAmbisyllabic(longer.sounds) && syllables.size() == 2 && !first &&
+                        speech::ipa(syllables.front().back().phoneme) != "ŋ";
+    if (shared) part.insert(part.begin(), syllables.front().back());
     if (item.parts[1].label != speech::ipa(part) || item.turns_on.sound != speech::ipa(part))
         why.push_back("/" + item.parts[1].label + "/ is not that syllable");
-    if (speech::countVaries(longer.sounds) || speech::isAmbisyllabic(longer.sounds) ||
+    if (speech::countVaries(longer.sounds) || (speech::isAmbisyllabic(longer.sounds) && !shared) ||
         !longer.compound.empty())
         why.push_back("where the syllables of " + quoted(longer.id) + " end is not sure");
 }

@@ -14,8 +14,15 @@ using speech::Pronunciation;
 std::vector<Pronunciation> sureSyllables(const Word& word) {
     const int count = speech::syllableCount(word.sounds);
     if (!word.compound.empty() || count < 2 || count > 4) return {};
-    if (speech::countVaries(word.sounds) || speech::isAmbisyllabic(word.sounds)) return {};
+    if (speech::countVaries(word.sounds)) return {};
     return speech::syllables(word.sounds);
+}
+
+/// True iff the two syllables share a consonant (puppet, pillow) that can be heard in both: pup,
+/// pet.
+bool shareConsonant(const Word& word, const std::vector<Pronunciation>& syllables) {
+    return syllables.size() == 2 && speech::isAmbisyllabic(word.sounds) &&
+           syllables[0].back().phoneme != speech::Phoneme::ng;
 }
 
 }  // namespace
@@ -35,8 +42,11 @@ std::vector<Change> syllableChanges(const Vocabulary& vocabulary, Task task) {
         const std::vector<Pronunciation> parts = sureSyllables(word);
         for (const bool first : {true, false}) {
             if (parts.empty()) break;
-            const Pronunciation& part = first ? parts.front() : parts.back();
+            const bool shared = shareConsonant(word, parts);
+            if (speech::isAmbisyllabic(word.sounds) && (first || !shared)) continue;
+            Pronunciation part = first ? parts.front() : parts.back();
             const auto cut = static_cast<std::ptrdiff_t>(part.size());
+            if (shared) part.insert(part.begin(), parts.front().back());
             const Pronunciation rest =
                 first ? Pronunciation(word.sounds.begin() + cut, word.sounds.end())
                       : Pronunciation(word.sounds.begin(), word.sounds.end() - cut);
