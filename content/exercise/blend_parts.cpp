@@ -159,6 +159,17 @@ std::vector<Pronunciation> countedSyllables(const Vocabulary& vocabulary, const 
     return from == word.sounds.end() ? found : speech::syllables(word.sounds);
 }
 
+std::vector<Blend> syllablesOfWords(const Vocabulary& vocabulary) {
+    std::vector<Blend> found;
+    for (const Word* word : picturedWords(vocabulary))
+        if (auto syllables = countedSyllables(vocabulary, *word); !syllables.empty())
+            found.push_back(blendOf(*word, std::move(syllables)));
+    std::stable_sort(found.begin(), found.end(), [](const Blend& a, const Blend& b) {
+        return a.parts.size() < b.parts.size();
+    });
+    return found;
+}
+
 bool isFoil(const Blend& blend, const Word& word, Unit unit) {
     if (unit == Unit::compound)
         return speech::syllableCount(word.sounds) == speech::syllableCount(blend.word->sounds);

@@ -33,6 +33,10 @@ std::vector<Blend> soundsOfWords(const Vocabulary& vocabulary);
 /// whole; empty when their number varies.
 std::vector<speech::Pronunciation> countedSyllables(const Vocabulary& vocabulary, const Word& word);
 
+/// The syllables of every word whose number of them is sure, as countedSyllables() gives them,
+/// fewest first.
+std::vector<Blend> syllablesOfWords(const Vocabulary& vocabulary);
+
 /// True iff `word` is of the kind that may stand beside the answer: clusters are not mixed among
 /// single consonants, and syllables are as many.
 bool isFoil(const Blend& blend, const Word& word, Unit unit);

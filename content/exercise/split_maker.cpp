@@ -7,8 +7,9 @@
 #include "content/exercise/sound_place.hpp"
 
 // Taking apart: a word is heard and parted into its boxes. The words are those that suit joining
-// parts of the same size; for sounds, words of two to five sounds, clusters among them, for a
-// cluster's second consonant is what gets lost (Bruck & Treiman 1990).
+// parts of the same size; for syllables all whose number is sure, for only that is scored; for
+// sounds, words of two to five sounds, clusters among them, for a cluster's second consonant is
+// what gets lost (Bruck & Treiman 1990).
 
 namespace wrenlet::exercise {
 
@@ -72,8 +73,9 @@ Item splitItem(const Blend& blend, Unit unit) {
 
 std::vector<Item> makeSplits(const Vocabulary& vocabulary, Unit unit) {
     ItemList list;
-    for (const Blend& blend :
-         unit == Unit::phoneme ? soundsOfWords(vocabulary) : blends(vocabulary, unit))
+    for (const Blend& blend : unit == Unit::phoneme    ? soundsOfWords(vocabulary)
+                              : unit == Unit::syllable ? syllablesOfWords(vocabulary)
+                                                       : blends(vocabulary, unit))
         if (blend.parts.size() >= kFewestBoxes && blend.parts.size() <= kMostBoxes)
             list.add(0, splitItem(blend, unit));
     return list.take(kMostItems);
