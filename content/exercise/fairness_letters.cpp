@@ -116,7 +116,7 @@ void judgeDigraph(const Item& item, const Vocabulary& vocabulary, Reasons& why) 
     for (std::size_t i = 0; i < chosen.size(); ++i) {
         const std::string_view text = chosen[i]->text;
         if (text.size() != 2) why.push_back(quoted(chosen[i]->id) + " is not two letters");
-        if (i != item.answer && everSays(*chosen[i], clip))
+        if (i != item.answer && isTaught(*chosen[i], clip))
             why.push_back(quoted(chosen[i]->id) + " has the sound too");
         if (i != item.answer) continue;
         const std::size_t at =

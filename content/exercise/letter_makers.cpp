@@ -141,7 +141,8 @@ void addBothSounds(ItemList& list, const Letter& right) {
              foils);
 }
 
-/// RF.1.3.a: the two letters of a word that say one sound, at its beginning or its end.
+/// RF.1.3.a: the two letters of a word that say one sound, at its beginning or its end. The word
+/// decides, so letters that say the sound in other words alone (ch in "chef") may stand beside it.
 void addDigraphs(ItemList& list, const Word& word) {
     for (const Letter& right : digraphs()) {
         const std::size_t size = right.text.size();
@@ -153,7 +154,7 @@ void addDigraphs(ItemList& list, const Word& word) {
         if (!standsFor(right, sound, false)) continue;
         std::vector<Foil> foils;
         for (const Letter& letter : digraphs())
-            if (!standsFor(letter, sound, true))
+            if (!standsFor(letter, sound, false))
                 foils.push_back(
                     {letter.id, nullptr, speech::wordDistance(letter.taught.front(), sound), 0, 0});
         list.add({{Unit::letter, Task::digraph},
