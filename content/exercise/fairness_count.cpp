@@ -47,8 +47,9 @@ void judgeBoxes(const Item& item, const Word& word, Reasons& why) {
                     why.push_back("/" + part.label + "/ is not one syllable");
             return;
         case Unit::onset_rime:
-            if (item.parts.size() != 2 || vowelsIn(item.parts[0].label) != 0 ||
-                vowelsIn(item.parts[1].label) != 1 || speech::syllableCount(word.sounds) != 1)
+            if (item.parts.size() != 2 || item.parts[0].label.empty() ||
+                vowelsIn(item.parts[0].label) != 0 || vowelsIn(item.parts[1].label) != 1 ||
+                speech::syllableCount(word.sounds) != 1)
                 why.push_back("its parts are not the onset and the rime of " + quoted(word.id));
             return;
         case Unit::phoneme:
