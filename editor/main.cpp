@@ -20,18 +20,21 @@ struct NamedCommand {
 
 constexpr NamedCommand kCommands[] = {
     {"build", buildCommand}, {"check", checkCommand}, {"progress", progressCommand},
-    {"word", wordCommand},   {"rhyme", rhymeCommand},
+    {"word", wordCommand},   {"rhyme", rhymeCommand}, {"items", itemsCommand},
+    {"lint", lintCommand},
 };
 
 constexpr std::string_view kUsage =
     "wrenlet-desk build UNIT.json --out PACK.zip [--version N]   make a pack of a unit\n"
     "wrenlet-desk check PACK.zip [--json]                        look whether a pack is good\n"
     "wrenlet-desk progress CLASSROOM [--json]                    what the children's answers say\n"
-    "wrenlet-desk word WORD... [--json]                          how words are said, part by "
-    "part;\n"
-    "                                                            as JSON an object for one word,\n"
-    "                                                            a list for several\n"
-    "wrenlet-desk rhyme A B [--accent NAME]... [--json]          whether two words rhyme\n";
+    "wrenlet-desk word WORD... [--json]                          how words are said\n"
+    "wrenlet-desk rhyme A B [--accent NAME]... [--json]          whether two words rhyme\n"
+    "wrenlet-desk items UNIT.json --skill SKILL [--json]         what its words can ask\n"
+    "wrenlet-desk lint UNIT.json [--skill SKILL]... [--json]     what to know of its words\n"
+    "\n"
+    "items and lint also take a plain list of words, WORDS.txt. As JSON, word prints an object\n"
+    "for one word and a list for several.\n";
 
 /// share/wrenlet beside the folder of this program, or where WRENLET_ASSETS says.
 std::filesystem::path assetsFolder(const char* program) {

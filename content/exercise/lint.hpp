@@ -6,6 +6,7 @@
 #include <functional>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "content/exercise/skill.hpp"
@@ -36,9 +37,12 @@ struct Lint {
     std::vector<std::string> words;  // ids, in the order of the vocabulary
     std::string why;                 // one plain sentence or two
     std::string way_out;
-    std::vector<std::string> suggestions;  // of too-few-words: ids of the list's words or sentences
+    std::optional<Skill> skill = std::nullopt;  // of too-few-words
+    std::vector<std::string> suggestions = {};  // of too-few-words: ids of words or sentences
     bool operator==(const Lint&) const = default;
 };
+
+inline constexpr std::string_view kTooFewWords = "too-few-words";
 
 struct LintRules {
     /// Each judged by itself. Those that item makers heed; see speech::saidAlikeByMany().
@@ -60,9 +64,10 @@ inline constexpr std::size_t kFewestQuestions = 8;
 /// The questions of a skill that these words give; the same one with other foils counts once.
 std::size_t questionCount(const Vocabulary& vocabulary, Skill skill);
 
-/// Nothing when there are enough. Suggests words (or sentences) of `list`, the fewest it finds, no
-/// more than twelve: together with `vocabulary` they do give more questions, and each stands in
-/// one or, for letters, brings one. A suggested compound needs its parts as words too.
+/// Nothing when there are enough, or all the letters that a skill asks about. Suggests words (or
+/// sentences) of `list`, the fewest it finds, no more than twelve: together with `vocabulary` they
+/// do give more questions, and each stands in one or, for letters, brings one. A suggested compound
+/// needs its parts as words too.
 std::optional<Lint> lintSkill(const Vocabulary& vocabulary, Skill skill, const Vocabulary& list,
                               const LintRules& rules);
 

@@ -77,6 +77,13 @@ class Suggester {
             if (!isKnown(sentence)) allowed_.push_back(sentence.id);
     }
 
+    /// True iff these words ask every letter that there is to ask.
+    bool hasAll() const {
+        const Vocabulary all = with({allowed_.begin(), allowed_.end()});
+        return asksLetters(skill_) &&
+               questionCount(vocabulary_, skill_) >= questionCount(all, skill_);
+    }
+
     std::vector<std::string> take() {
         const Ids chosen = asksLetters(skill_) ? byTrial() : byItems();
         std::vector<std::string> ids;
@@ -237,15 +244,18 @@ std::optional<Lint> lintSkill(const Vocabulary& vocabulary, Skill skill, const V
                               const LintRules& rules) {
     const std::size_t count = questionCount(vocabulary, skill);
     if (count >= kFewestQuestions) return std::nullopt;
+    Suggester suggester(vocabulary, skill, list, rules);
+    if (count > 0 && suggester.hasAll()) return std::nullopt;
     const bool sentences = skill.unit == Unit::sentence;
     Lint lint;
-    lint.code = "too-few-words";
+    lint.code = kTooFewWords;
+    lint.skill = skill;
     lint.why = std::string(sentences ? "These sentences" : "These words") + " give " +
                (count == 0   ? std::string("no question")
                 : count == 1 ? std::string("one question")
                              : std::to_string(count) + " questions") +
                " for \"" + std::string(rowOf(skill).name) + "\".";
-    lint.suggestions = Suggester(vocabulary, skill, list, rules).take();
+    lint.suggestions = suggester.take();
     lint.way_out = lint.suggestions.empty()
                        ? "Leave that skill to another unit."
                        : "Add some of the classroom list, or leave that skill to another unit: " +

@@ -45,7 +45,7 @@ std::string named(const Words& words) {
 }
 
 Lint lintOf(std::string code, const Words& words, std::string why, std::string way_out) {
-    return {std::move(code), idsOf(words), std::move(why), std::move(way_out), {}};
+    return {std::move(code), idsOf(words), std::move(why), std::move(way_out)};
 }
 
 /// Words with one key, in the order of the words; those of a key alone are left out.

@@ -54,7 +54,7 @@ class WordLint {
 
   private:
     void add(std::string code, std::string why, std::string way_out) {
-        found_.push_back({std::move(code), {word_.id}, std::move(why), std::move(way_out), {}});
+        found_.push_back({std::move(code), {word_.id}, std::move(why), std::move(way_out)});
     }
 
     void firstLetter() {

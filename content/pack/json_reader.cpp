@@ -62,10 +62,24 @@ void JsonReader::add(std::string_view place, std::string what, std::string way_o
                      Problem::Weight weight) {
     const auto same = std::count_if(problems_.begin(), problems_.end(),
                                     [&](const Problem& p) { return p.weight == weight; });
-    if (static_cast<std::size_t>(same) >= kMostProblems) return;
+    if (static_cast<std::size_t>(same) >= kMostProblems) {
+        ++(weight == Problem::Weight::error ? untold_errors_ : untold_warnings_);
+        return;
+    }
     std::string where = where_;
     if (!place.empty()) where += ", " + std::string(place);
     problems_.push_back({std::move(where), std::move(what), std::move(way_out), weight});
+}
+
+std::vector<Problem> JsonReader::takeProblems() {
+    using Weight = Problem::Weight;
+    for (const auto& [count, weight] :
+         {std::pair{untold_errors_, Weight::error}, std::pair{untold_warnings_, Weight::warning}})
+        if (count > 0)
+            problems_.push_back({where_, "There are " + std::to_string(count) + " more like these.",
+                                 "Put these right first.", weight});
+    untold_errors_ = untold_warnings_ = 0;
+    return std::move(problems_);
 }
 
 void JsonReader::error(std::string_view place, std::string what, std::string way_out) {

@@ -46,7 +46,8 @@ class JsonReader {
     void warn(std::string_view place, std::string what, std::string way_out);
 
     bool failed() const { return anyError(problems_); }
-    std::vector<Problem> takeProblems() { return std::move(problems_); }
+    /// At most 40 of a weight, and one that counts the rest.
+    std::vector<Problem> takeProblems();
 
   private:
     void add(std::string_view place, std::string what, std::string way_out, Problem::Weight weight);
@@ -54,6 +55,7 @@ class JsonReader {
 
     std::string where_;
     std::vector<Problem> problems_;
+    std::size_t untold_errors_ = 0, untold_warnings_ = 0;
 };
 
 /// "words, 3" for index 2: people count from one.

@@ -20,6 +20,13 @@ namespace wrenlet::pack {
 /// has no sounds given, by its place. Compounds' parts are added as words.
 Result<exercise::Vocabulary> readVocabulary(const Unit& unit, const speech::Lexicon& lexicon);
 
+/// The same without the words that it has errors on: for looking at a unit that is not done yet.
+struct KnownVocabulary {
+    exercise::Vocabulary vocabulary;
+    std::vector<Problem> problems;
+};
+KnownVocabulary readKnownWords(const Unit& unit, const speech::Lexicon& lexicon);
+
 /// Something that has to be heard: what a recording or the demo voice must say.
 struct VoiceNeed {
     enum class Kind { word, sound, part, sentence, phrase };

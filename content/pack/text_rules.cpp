@@ -16,9 +16,42 @@ bool isControl(char32_t c) {
     return c < 0x20 || (c >= 0x7F && c < 0xA0);
 }
 
+/// Not seen by itself: direction marks, spaces of no width, control characters.
+bool isUnseen(char32_t c) {
+    return isControl(c) || c == 0xAD || (c >= 0x200B && c <= 0x200F) ||
+           (c >= 0x2028 && c <= 0x202E) || (c >= 0x2060 && c <= 0x206F) || c == 0xFEFF;
+}
+
 /// Letters of the Latin alphabets, with their accents: é, ñ, ö.
 bool isLatin(char32_t c) {
     return isAsciiLetter(c) || (c >= 0xC0 && c <= 0x24F && c != 0xD7 && c != 0xF7);
+}
+
+struct OneLetter {
+    char32_t code;
+    std::size_t bytes;
+};
+
+/// The letter that `utf8` begins with; nothing when its bytes are none.
+std::optional<OneLetter> oneLetter(std::string_view utf8) {
+    if (utf8.empty()) return std::nullopt;
+    const auto lead = static_cast<std::uint8_t>(utf8[0]);
+    const std::size_t length = lead < 0x80   ? 1
+                               : lead < 0xC2 ? 0
+                               : lead < 0xE0 ? 2
+                               : lead < 0xF0 ? 3
+                               : lead < 0xF5 ? 4
+                                             : 0;
+    if (length == 0 || length > utf8.size()) return std::nullopt;
+    char32_t c = length == 1 ? lead : lead & (0x7Fu >> length);
+    for (std::size_t k = 1; k < length; ++k) {
+        const auto next = static_cast<std::uint8_t>(utf8[k]);
+        if ((next & 0xC0u) != 0x80u) return std::nullopt;
+        c = (c << 6) | (next & 0x3Fu);
+    }
+    static constexpr char32_t kLeast[] = {0, 0, 0x80, 0x800, 0x10000};
+    if (c < kLeast[length] || c > 0x10FFFF || (c >= 0xD800 && c < 0xE000)) return std::nullopt;
+    return OneLetter{c, length};
 }
 
 std::string whyNot(std::string_view text, std::size_t most, std::string_view marks) {
@@ -29,7 +62,7 @@ std::string whyNot(std::string_view text, std::size_t most, std::string_view mar
     bool any_letter = false;
     for (const char32_t c : *all) {
         if (isDigit(c)) return "has a digit; write the number as a word";
-        if (isControl(c)) return "has a character that cannot be seen";
+        if (isUnseen(c)) return "has a character that cannot be seen";
         if (isLatin(c))
             any_letter = true;
         else if (c > 0x7F || marks.find(static_cast<char>(c)) == std::string_view::npos)
@@ -40,27 +73,24 @@ std::string whyNot(std::string_view text, std::size_t most, std::string_view mar
 
 }  // namespace
 
+std::size_t letterSize(std::string_view text) {
+    const auto c = oneLetter(text);
+    return c ? c->bytes : 0;
+}
+
+bool isEnglish(std::string_view text) {
+    return std::all_of(text.begin(), text.end(), [](char c) {
+        return isAsciiLetter(static_cast<unsigned char>(c)) || c == '\'' || c == '-';
+    });
+}
+
 std::optional<std::vector<char32_t>> letters(std::string_view utf8) {
     std::vector<char32_t> out;
-    for (std::size_t i = 0; i < utf8.size();) {
-        const auto lead = static_cast<std::uint8_t>(utf8[i]);
-        const std::size_t length = lead < 0x80   ? 1
-                                   : lead < 0xC2 ? 0
-                                   : lead < 0xE0 ? 2
-                                   : lead < 0xF0 ? 3
-                                   : lead < 0xF5 ? 4
-                                                 : 0;
-        if (length == 0 || i + length > utf8.size()) return std::nullopt;
-        char32_t c = length == 1 ? lead : lead & (0x7Fu >> length);
-        for (std::size_t k = 1; k < length; ++k) {
-            const auto next = static_cast<std::uint8_t>(utf8[i + k]);
-            if ((next & 0xC0u) != 0x80u) return std::nullopt;
-            c = (c << 6) | (next & 0x3Fu);
-        }
-        static constexpr char32_t kLeast[] = {0, 0, 0x80, 0x800, 0x10000};
-        if (c < kLeast[length] || c > 0x10FFFF || (c >= 0xD800 && c < 0xE000)) return std::nullopt;
-        out.push_back(c);
-        i += length;
+    while (!utf8.empty()) {
+        const auto letter = oneLetter(utf8);
+        if (!letter) return std::nullopt;
+        out.push_back(letter->code);
+        utf8.remove_prefix(letter->bytes);
     }
     return out;
 }
@@ -107,13 +137,16 @@ bool isLine(std::string_view text, std::size_t most) {
 
 std::string inQuotes(std::string_view text) {
     std::string out = "\"";
-    std::size_t count = 0;
-    for (std::size_t i = 0; i < text.size(); ++i) {
-        const auto u = static_cast<std::uint8_t>(text[i]);
-        if ((u & 0xC0u) != 0x80u && ++count > 24) return out + "…\"";
-        out += u < 0x20 || u == 0x7F ? '?' : text[i];
+    for (std::size_t count = 0; !text.empty(); ++count) {
+        if (count == 24) return out + "…\"";
+        const auto letter = oneLetter(text);
+        if (letter && !isUnseen(letter->code))
+            out += text.substr(0, letter->bytes);
+        else
+            out += '?';
+        text.remove_prefix(letter ? letter->bytes : 1);
     }
-    return letters(out) ? out + "\"" : "\"?\"";
+    return out + "\"";
 }
 
 std::string tidied(std::string_view text) {

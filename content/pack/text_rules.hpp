@@ -13,6 +13,12 @@ namespace wrenlet::pack {
 /// Code points of UTF-8 text, or nothing when the bytes are not UTF-8.
 std::optional<std::vector<char32_t>> letters(std::string_view utf8);
 
+/// The bytes of the UTF-8 letter that `text` begins with; 0 when they are none.
+std::size_t letterSize(std::string_view text);
+
+/// True iff all its letters are a to z of either case; apostrophes and hyphens aside.
+bool isEnglish(std::string_view text);
+
 /// True iff it has 1 to `most` of a-z, 0-9 and hyphen, such as a unit's id or a badge.
 bool isPlainId(std::string_view text, std::size_t most = 60);
 
@@ -33,7 +39,8 @@ std::string whyNoSentence(std::string_view text);
 /// True iff it is UTF-8 of at most `most` letters with no control characters.
 bool isLine(std::string_view text, std::size_t most);
 
-/// `text` for a problem: in quotes, control characters shown as "?", cut after 24 letters.
+/// `text` for a problem: in quotes, control characters and others that are not seen but turn text
+/// around shown as "?", cut after 24 letters.
 std::string inQuotes(std::string_view text);
 
 /// Curly apostrophes and quotes made straight, ends trimmed, runs of blanks made one.

@@ -1,5 +1,6 @@
 #include "content/pack/unit.hpp"
 
+#include <algorithm>
 #include <set>
 
 #include "content/pack/json_reader.hpp"
@@ -11,7 +12,6 @@ namespace {
 
 constexpr std::string_view kFormat = "wrenlet unit";
 constexpr int kVersion = 1;
-constexpr std::size_t kMostWords = 2'000;
 constexpr std::size_t kMostSounds = 40;
 
 /// Text that whyNoWord or whyNoSentence judges, so that the problem says what is wrong with it.
@@ -35,13 +35,38 @@ UnitWord readWord(const Json& json, const std::string& place, JsonReader& reader
 std::string leftOut(const UnitWord& word, std::set<std::string>& seen) {
     const std::string why = whyNoWord(word.text);
     if (!why.empty()) return inQuotes(word.text) + " " + why + ".";
+    if (word.sounds.empty() && !isEnglish(word.text))
+        return inQuotes(word.text) + " has letters that are not English, and no sounds given.";
     if (!word.sense.empty() && !isPlainId(word.sense, 40))
         return "Its sense " + inQuotes(word.sense) + " has more than a to z, digits and hyphens.";
     if (!word.picture.empty() && !isPlainId(word.picture))
         return inQuotes(word.picture) + " is not the name of a picture.";
-    if (!seen.insert(word.text + "~" + word.sense).second)
+    if (!seen.insert(wordId(word)).second)
         return inQuotes(word.text) + " stands in the list twice.";
     return "";
+}
+
+/// JSON in which what must not stand between quotes (control characters, broken UTF-8) is written
+/// as JSON writes it, so that one word is refused and not the file. Line ends are left as they
+/// are: there a quote is missing.
+std::string mended(std::string_view json) {
+    std::string out;
+    out.reserve(json.size());
+    bool in_text = false;
+    for (std::size_t i = 0; i < json.size();) {
+        const std::size_t size = letterSize(json.substr(i));
+        const auto c = static_cast<unsigned char>(json[i]);
+        if (!in_text || (size > 0 && c >= 0x20) || c == '\n' || c == '\r') {
+            out += json.substr(i, std::max<std::size_t>(size, 1));
+            if (c == '"') in_text = !in_text;
+            if (in_text && c == '\\' && i + 1 < json.size() && json[i + 1] >= 0x20)
+                out += json[++i];
+        } else {
+            out += size > 0 ? "\\u0001" : "\\ufffd";
+        }
+        i += std::max<std::size_t>(size, 1);
+    }
+    return out;
 }
 
 void readWords(const Json& list, Unit& unit, JsonReader& reader) {
@@ -95,13 +120,20 @@ void readSentences(const Json& list, Unit& unit, JsonReader& reader) {
 
 }  // namespace
 
+std::string wordId(const UnitWord& word) {
+    std::string id = word.text;
+    for (char& letter : id)
+        if (letter >= 'A' && letter <= 'Z') letter = static_cast<char>(letter - 'A' + 'a');
+    return word.sense.empty() ? id : id + "~" + word.sense;
+}
+
 Result<Unit> readUnit(std::string_view json, std::string_view where) {
     if (json.size() > kMostUnitBytes)
         return Problem{std::string(where),
                        "This is larger than " + std::to_string(kMostUnitBytes >> 20) +
                            " MB, more than a unit of words can be.",
                        "Choose another file, or split the unit."};
-    const Result<Json> parsed = parseJson(json, where);
+    const Result<Json> parsed = parseJson(mended(json), where);
     if (!parsed.ok()) return parsed.problems();
     const Json& root = parsed.value();
     JsonReader reader(where);
@@ -114,8 +146,8 @@ Result<Unit> readUnit(std::string_view json, std::string_view where) {
         reader.error("id", inQuotes(unit.id) + " has more than letters a to z, digits and hyphens.",
                      "Change it, for example to \"by-the-pond\".");
     unit.title = reader.text(root, "title", "", 60, true);
-    readWords(reader.list(root, "words", kMostWords, true), unit, reader);
-    readSentences(reader.list(root, "sentences", kMostWords, false), unit, reader);
+    readWords(reader.list(root, "words", kMostUnitWords, true), unit, reader);
+    readSentences(reader.list(root, "sentences", kMostUnitWords, false), unit, reader);
     if (reader.failed()) return reader.takeProblems();
     return {std::move(unit), reader.takeProblems()};
 }

@@ -22,6 +22,9 @@ struct UnitWord {
     std::size_t place = 0;              // where it stands in the file's list, from 1; 0: nowhere
 };
 
+/// The id that its word gets: "rainbow", or "bow~rain" with a sense.
+std::string wordId(const UnitWord& word);
+
 struct UnitSentence {
     std::string id;    // "pond-1"
     std::string text;  // "The duck sits on the pond."
@@ -37,11 +40,13 @@ struct Unit {
 };
 
 inline constexpr std::uint64_t kMostUnitBytes = 4ull << 20;
+inline constexpr std::size_t kMostUnitWords = 2'000;
 
 /// Reads a unit's JSON. `where` names the file in problems. Errors: more than kMostUnitBytes,
-/// broken JSON with its line, a field of the wrong kind, more than 2,000 words or sentences. A word
-/// or sentence that cannot be said (digits, emoji, control characters, more than 40 letters in a
-/// word or 200 in a sentence) or that stands there twice is left out with a warning.
+/// broken JSON with its line, a field of the wrong kind, more than kMostUnitWords words or
+/// sentences. A word or sentence that cannot be said (digits, emoji, control characters, broken
+/// UTF-8, other scripts, more than 40 letters in a word or 200 in a sentence), a word with accents
+/// and no sounds given, and what stands there twice is left out with a warning.
 Result<Unit> readUnit(std::string_view json, std::string_view where);
 
 }  // namespace wrenlet::pack

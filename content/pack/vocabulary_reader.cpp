@@ -20,10 +20,6 @@ std::string lowered(std::string text) {
     return text;
 }
 
-std::string idOf(const std::string& text, const std::string& sense) {
-    return sense.empty() ? lowered(text) : lowered(text) + "~" + sense;
-}
-
 /// Sounds without a stress mark are stressed on their first vowel, and those of a compound half
 /// stressed on its other full vowels.
 Result<Pronunciation> given(const UnitWord& word, const std::string& where) {
@@ -52,11 +48,10 @@ class Reader {
   public:
     Reader(const Unit& unit, const speech::Lexicon& lexicon) : unit_(unit), lexicon_(lexicon) {}
 
-    Result<Vocabulary> read() {
+    KnownVocabulary read() {
         for (const UnitWord& word : unit_.words) readWord(word);
         addParts();
         for (const UnitSentence& sentence : unit_.sentences) readSentence(sentence);
-        if (anyError(problems_)) return problems_;
         return {std::move(vocabulary_), std::move(problems_)};
     }
 
@@ -67,7 +62,7 @@ class Reader {
 
     void readWord(const UnitWord& from) {
         const std::string where = place("words", from.place);
-        Word word{idOf(from.text, from.sense), from.text, {}, {}, from.picture};
+        Word word{wordId(from), from.text, {}, {}, from.picture};
         for (const std::string& part : from.compound) word.compound.push_back(lowered(part));
         if (!from.sounds.empty()) {
             Result<Pronunciation> sounds = given(from, where);
@@ -131,8 +126,14 @@ class Reader {
 
 }  // namespace
 
-Result<Vocabulary> readVocabulary(const Unit& unit, const speech::Lexicon& lexicon) {
+KnownVocabulary readKnownWords(const Unit& unit, const speech::Lexicon& lexicon) {
     return Reader(unit, lexicon).read();
+}
+
+Result<Vocabulary> readVocabulary(const Unit& unit, const speech::Lexicon& lexicon) {
+    KnownVocabulary known = readKnownWords(unit, lexicon);
+    if (anyError(known.problems)) return std::move(known.problems);
+    return {std::move(known.vocabulary), std::move(known.problems)};
 }
 
 }  // namespace wrenlet::pack

@@ -22,5 +22,7 @@ int checkCommand(std::span<const std::string> args, Console console);  // PACK.z
 int progressCommand(std::span<const std::string> args, Console console);  // CLASSROOM [--json]
 int wordCommand(std::span<const std::string> args, Console console);      // WORD... [--json]
 int rhymeCommand(std::span<const std::string> args, Console console);     // A B [--accent NAME]...
+int itemsCommand(std::span<const std::string> args, Console console);     // UNIT.json --skill SKILL
+int lintCommand(std::span<const std::string> args, Console console);      // UNIT.json [--json]
 
 }  // namespace wrenlet::desk

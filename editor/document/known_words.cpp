@@ -4,6 +4,7 @@
 
 #include "content/common/files.hpp"
 #include "content/exercise/blend_parts.hpp"
+#include "content/exercise/classroom_sentences.hpp"
 #include "content/exercise/list_lines.hpp"
 #include "content/speech/compound.hpp"
 #include "content/speech/syllable.hpp"
@@ -18,6 +19,18 @@ using exercise::ClassroomWord;
 using speech::Pronunciation;
 
 constexpr const char* kList = "classroom.tsv";
+constexpr const char* kSentences = "sentences.tsv";
+
+Result<std::vector<exercise::Sentence>> sentencesOf(const std::filesystem::path& file) {
+    const Result<std::string> text = readWhole(file, exercise::kMostListBytes);
+    if (!text.ok()) return text.problems();
+    auto listed = exercise::readClassroomSentences(text.value(), kSentences);
+    if (!listed.ok()) return listed.problems();
+    std::vector<exercise::Sentence> sentences;
+    for (exercise::ClassroomSentence& one : listed.value())
+        sentences.push_back(std::move(one.sentence));
+    return {std::move(sentences), listed.problems()};
+}
 
 std::vector<Pronunciation> othersThan(const Pronunciation& said,
                                       std::vector<Pronunciation> listed) {
@@ -59,10 +72,13 @@ Result<KnownWords> KnownWords::open(const std::filesystem::path& assets) {
     if (!listed.ok()) return listed.problems();
     auto words = exercise::saidAloud(listed.value(), lexicon.value(), kList);
     if (!words.ok()) return words.problems();
+    auto sentences = sentencesOf(assets / "words" / kSentences);
+    if (!sentences.ok()) return sentences.problems();
     std::vector<Problem> warnings = listed.problems();
-    warnings.insert(warnings.end(), words.problems().begin(), words.problems().end());
+    for (const auto* more : {&words.problems(), &sentences.problems()})
+        warnings.insert(warnings.end(), more->begin(), more->end());
     return {KnownWords(std::move(lexicon.value()), std::move(listed.value()),
-                       {std::move(words.value()), {}}),
+                       {std::move(words.value()), std::move(sentences.value())}),
             std::move(warnings)};
 }
 
@@ -93,6 +109,7 @@ Result<KnownWord> KnownWords::find(std::string_view typed) const {
 
 KnownWord KnownWords::fromList(const ClassroomWord& listed, const exercise::Word& word) const {
     KnownWord found;
+    found.id = listed.id;
     found.text = listed.text;
     found.sense = listed.sense;
     found.sounds = word.sounds;

@@ -18,6 +18,7 @@
 namespace wrenlet::desk {
 
 struct KnownWord {
+    std::string id;     // in the classroom list: "bow~rain"; empty: it is not there
     std::string text;   // lower case
     std::string sense;  // a gloss where the spelling means several: "tied in hair"; else empty
     speech::Pronunciation sounds;
@@ -32,7 +33,8 @@ struct KnownWord {
 
 class KnownWords {
   public:
-    /// `assets` holds lexicon.bin and words/classroom.tsv. Errors: one of them cannot be read.
+    /// `assets` holds lexicon.bin, words/classroom.tsv and words/sentences.tsv. Errors: one of them
+    /// cannot be read.
     static Result<KnownWords> open(const std::filesystem::path& assets);
 
     /// A word as it is typed: "bow", or with its sense "bow~rain" where the classroom list tells
@@ -41,7 +43,7 @@ class KnownWords {
     Result<KnownWord> find(std::string_view typed) const;
 
     const speech::Lexicon& lexicon() const { return lexicon_; }
-    /// The classroom list, as item makers take it; no sentences.
+    /// The classroom lists, as item makers take them.
     const exercise::Vocabulary& classroom() const { return classroom_; }
 
   private:

@@ -200,6 +200,14 @@ TEST_CASE("Lint: enough words for a skill, and too few") {
     CHECK_FALSE(few->suggestions.empty());
 }
 
+TEST_CASE("Lint: the seven letters that have two sounds are enough where no more are asked") {
+    const Skill both{Unit::letter, Task::both_sounds};
+    const Vocabulary all = fixtures::vocabularyOf({"big", "cat", "top", "gum", "egg"});
+    CHECK(questionCount(all, both) < kFewestQuestions);
+    CHECK_FALSE(lintSkill(all, both, classroom(), {}));
+    CHECK(lintSkill(fixtures::vocabularyOf({"big", "cat"}), both, classroom(), {}));
+}
+
 TEST_CASE("Lint: nothing is suggested where the list has nothing") {
     const auto few = lintSkill(fixtures::vocabularyOf({"cat"}), {Unit::phoneme, Task::first},
                                fixtures::vocabularyOf({"banana", "cat"}), {});
