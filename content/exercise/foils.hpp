@@ -30,7 +30,7 @@ struct Foil {
 
 /// A question that still lacks its foils.
 struct Question {
-    Skill skill;
+    Skill skill{};
     std::string subject;
     std::vector<Part> parts;
     TurnsOn turns_on;

@@ -86,17 +86,18 @@ void addPicks(ItemList& list, const Rhymes& rhymes, std::size_t asked) {
     const std::size_t count = std::min(kMostPartners, rhymes.partners[asked].size());
     for (std::size_t i = 0; i < count; ++i) {
         const Word& right = *rhymes.words[rhymes.partners[asked][i]].word;
-        Question question{{Unit::onset_rime, Task::rhyme_pick},
-                          word.word->id,
-                          {partOf(*word.word)},
-                          {word.name, Position::rime},
-                          {right.id, &right},
-                          {word.word},
-                          [&word](const Foil& foil) {
-                              std::string means = tookFor(word.rime, *foil.word);
-                              if (foil.kind == kAlikeFirst) means += ": they begin alike";
-                              return means;
-                          }};
+        Question question;
+        question.skill = {Unit::onset_rime, Task::rhyme_pick};
+        question.subject = word.word->id;
+        question.parts = {partOf(*word.word)};
+        question.turns_on = {word.name, Position::rime};
+        question.right = {right.id, &right};
+        question.beside = {word.word};
+        question.means = [&word](const Foil& foil) {
+            std::string means = tookFor(word.rime, *foil.word);
+            if (foil.kind == kAlikeFirst) means += ": they begin alike";
+            return means;
+        };
         list.add(question, foils);
     }
 }
