@@ -50,7 +50,11 @@ std::size_t letterSize(std::string_view text) {
     if (size > text.size()) return 0;
     for (std::size_t i = 1; i < size; ++i)
         if ((static_cast<unsigned char>(text[i]) & 0xC0) != 0x80) return 0;
-    return size;
+    // Too long a form, a half of a pair, past the last letter: no UTF-8 either.
+    const auto second = size > 1 ? static_cast<unsigned char>(text[1]) : 0;
+    const bool is_none = (lead == 0xE0 && second < 0xA0) || (lead == 0xED && second >= 0xA0) ||
+                         (lead == 0xF0 && second < 0x90) || (lead == 0xF4 && second >= 0x90);
+    return is_none ? 0 : size;
 }
 
 }  // namespace

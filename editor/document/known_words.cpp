@@ -127,7 +127,10 @@ KnownWord KnownWords::fromList(const ClassroomWord& listed, const exercise::Word
 
 Result<KnownWord> KnownWords::fromSpelling(std::string_view text) const {
     const speech::HowSaid said = speech::howSaid(text, lexicon_, rules_.get());
-    if (said.pronunciations.empty())
+    const bool is_sayable =
+        !said.pronunciations.empty() &&
+        (!said.confirm_by_ear || speech::syllableCount(said.pronunciations.front()) > 0);
+    if (!is_sayable)
         return Problem{"\"" + speech::shownWord(text) + "\"", "How this is said is not known.",
                        "Look at its spelling, or give its sounds in the unit (\"sounds\")."};
     KnownWord found;

@@ -126,6 +126,9 @@ TEST_CASE("Word command: what the dictionary lacks is guessed, and to be confirm
     CHECK(made["compound"] == list({"frog", "moon"}));
     CHECK(warns(made, "confirm-by-ear"));
     CHECK(about("doorknob")["source"] == "repaired");
+    const Said mumbled = run(wordCommand, {"qwrtp", "--json"});
+    CHECK(mumbled.status == 1);
+    CHECK(mumbled.err.find("not known") != std::string::npos);
 }
 
 TEST_CASE("Word command: what lint says of a word is told with it") {

@@ -73,5 +73,6 @@ TEST_CASE("Typed word: put into the dictionary's form, or refused in plain words
     CHECK(what("\x01\xff").where == "\"??\"");
     CHECK(what(std::string_view("a\0b", 3)).where == "\"a?b\"");
     CHECK(what("a\u202Eb\u200B\u2066\uFEFF\u0085").where == "\"a?b????\"");
+    CHECK(what("\xE0\x80\x80\xED\xA0\x80\xF0\x80\x80\x80").where == "\"??????????\"");
     CHECK(what("\u05d7\u05ea").where == "\"\u05d7\u05ea\"");
 }
