@@ -18,6 +18,8 @@ void judgeWordCount(const Item& item, const Vocabulary& vocabulary, Reasons& why
     if (!spoken.ok() || spoken.value() != sentence->words)
         why.push_back("its words are not those of " + quoted(sentence->text));
     judgeNumbers(item, 1, sentence->words.size(), why);
+    if (item.turns_on != TurnsOn{std::to_string(sentence->words.size()), Position::word_count})
+        why.push_back("it does not turn on the number of words");
     const bool same = std::equal(
         item.parts.begin(), item.parts.end(), sentence->words.begin(), sentence->words.end(),
         [](const Part& part, const SpokenWord& w) { return part.clip == spokenClip(w.text); });
