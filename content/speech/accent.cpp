@@ -106,6 +106,33 @@ Pronunciation rewritten(const Rewrite& rule, const Pronunciation& word) {
     return said;
 }
 
+/// For each phoneme the first one that the rules of kMany may make of it or of what becomes it.
+using Merged = std::array<std::size_t, kPhonemeCount>;
+
+constexpr Merged mergedByMany() {
+    Merged merged{};
+    for (std::size_t i = 0; i < merged.size(); ++i) merged[i] = i;
+    for (const std::span<const Rewrite> rules :
+         {std::span<const Rewrite>(kCotCaught), std::span<const Rewrite>(kBeforeR),
+          std::span<const Rewrite>(kPinPen)})
+        for (const Rewrite& rule : rules) {
+            const std::size_t one = merged[static_cast<std::size_t>(rule.phone)];
+            const std::size_t other = merged[static_cast<std::size_t>(*rule.to)];
+            for (std::size_t& phoneme : merged)
+                if (phoneme == one) phoneme = other;
+        }
+    return merged;
+}
+
+/// False for most words at little cost: the rules of kMany change sounds in their places.
+bool mayBecomeAlike(const Pronunciation& a, const Pronunciation& b) {
+    static constexpr Merged kMerged = mergedByMany();
+    return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](const Sound& x, const Sound& y) {
+        return kMerged[static_cast<std::size_t>(x.phoneme)] ==
+               kMerged[static_cast<std::size_t>(y.phoneme)];
+    });
+}
+
 }  // namespace
 
 std::span<const Accent> allAccents() {
@@ -152,6 +179,7 @@ std::vector<Pronunciation> waysOfMany(const Pronunciation& word) {
 }
 
 bool saidAlikeByMany(const Pronunciation& a, const Pronunciation& b) {
+    if (!mayBecomeAlike(a, b)) return false;
     if (sameSounds(a, b) || sameSounds(inAccent(kMany, a), inAccent(kMany, b))) return true;
     return std::any_of(kMany.begin(), kMany.end(), [&](Accent accent) {
         return sameSounds(inAccent(accent, a), inAccent(accent, b));
