@@ -1,5 +1,5 @@
 // The core's figures: look-up of words against a hash map, one answer committed against a bare
-// insert, one choice of the scheduler against a pass over the items.
+// insert, one choice of the scheduler against a pass over the items; all items of a large unit.
 #include <sqlite3.h>
 
 #include <cstdio>
@@ -9,6 +9,10 @@
 
 #include "content/common/files.hpp"
 #include "content/common/random.hpp"
+#include "content/exercise/classroom_sentences.hpp"
+#include "content/exercise/classroom_words.hpp"
+#include "content/exercise/item_maker.hpp"
+#include "content/exercise/list_lines.hpp"
 #include "content/pack/pack_file.hpp"
 #include "content/practice/scheduler.hpp"
 #include "content/practice/store.hpp"
@@ -88,6 +92,46 @@ void rhymeFigures() {
         slowest.push_back(median(times));
     }
     figure("all rhymes of a word", *std::max_element(slowest.begin(), slowest.end()), "ms", 1);
+}
+
+/// Words of the classroom list with pictures, and the parts of the compounds among them.
+exercise::Vocabulary largeUnit(std::size_t most) {
+    const auto lexicon = speech::Lexicon::open(kShare / "lexicon.bin");
+    const auto text = readWhole(kShare / "words/classroom.tsv", exercise::kMostListBytes);
+    const auto listed = exercise::readClassroomWords(text.value(), "classroom.tsv");
+    exercise::Vocabulary all, unit;
+    all.words = exercise::saidAloud(listed.value(), lexicon.value(), "classroom.tsv").value();
+    const auto add = [&unit, most](const exercise::Word& word) {
+        if (unit.words.size() < most && unit.word(word.id) == nullptr) unit.words.push_back(word);
+    };
+    for (const exercise::Word& word : all.words) {
+        if (word.picture.empty()) continue;
+        add(word);
+        for (const std::string& part : word.compound) add(*all.word(part));
+    }
+    const auto told = readWhole(kShare / "words/sentences.tsv", exercise::kMostListBytes);
+    const auto sentences = exercise::readClassroomSentences(told.value(), "sentences.tsv");
+    for (const auto& one : sentences.value())
+        unit.sentences.push_back(one.sentence);
+    return unit;
+}
+
+void makerFigures() {
+    constexpr std::size_t kWords = 500;
+    const exercise::Vocabulary unit = largeUnit(kWords);
+    if (unit.words.size() != kWords) std::puts("the list has too few words with pictures");
+    std::vector<double> times;
+    std::size_t items = 0;
+    for (int run = 0; run < 5; ++run) {
+        items = 0;
+        const double begin = seconds();
+        for (const exercise::SkillRow& row : exercise::skillTable())
+            items += exercise::makeItems(unit, row.skill).size();
+        times.push_back((seconds() - begin) * 1e3);
+    }
+    figure("all items of all skills for a unit of 500 words, against 1 s", median(times), "ms",
+           1000);
+    figure("how many items these are, against 5000", static_cast<double>(items), "items", 5000);
 }
 
 practice::Response row(const exercise::Item& item, std::int64_t session) {
@@ -174,6 +218,7 @@ int main() {
     if (!pack.ok()) return 1;
     lexiconFigures(pack.value());
     rhymeFigures();
+    makerFigures();
     practiceFigures(pack.value());
     std::vector<double> times, plain;
     for (int i = 0; i < 9; ++i) {
