@@ -161,6 +161,56 @@ void swapParts(Item& item, Vocabulary&) {
     std::swap(item.parts.front(), item.parts.back());
 }
 
+std::string added(Vocabulary& vocabulary, const char* text, const char* said) {
+    Word word{std::string(text) + "~added", text, *speech::fromArpabetLine(said), {}, text};
+    word.picture += "-added";
+    vocabulary.words.push_back(word);
+    return word.id;
+}
+
+void setRight(Item& item, const char* answer) {
+    for (std::size_t i = 0; i < item.choices.size(); ++i)
+        if (item.choices[i].id == answer) item.answer = static_cast<std::uint8_t>(i);
+    for (Choice& choice : item.choices) choice.means = choice.id == answer ? "" : "wrong";
+}
+
+/// Do these two rhyme? The first is heard with this rime.
+void judgeThese(Item& item, const std::string& first, const std::string& second, const char* rime,
+                const char* answer) {
+    item.subject = first;
+    item.parts = {{wordClip(first), first}, {wordClip(second), second}};
+    item.turns_on.sound = rime;
+    setRight(item, answer);
+}
+
+void judgeHomophones(Item& item, Vocabulary& vocabulary) {
+    judgeThese(item, added(vocabulary, "pear", "P EH1 R"), added(vocabulary, "pair", "P EH1 R"),
+               "ɛɹ", "yes");
+}
+
+void judgeIdentical(Item& item, Vocabulary& vocabulary) {
+    judgeThese(item, added(vocabulary, "leave", "L IY1 V"),
+               added(vocabulary, "believe", "B IH0 L IY1 V"), "iv", "yes");
+}
+
+void judgePinAndTen(Item& item, Vocabulary& vocabulary) {
+    judgeThese(item, added(vocabulary, "pin", "P IH1 N"), added(vocabulary, "ten", "T EH1 N"), "ɪn",
+               "no");
+}
+
+void judgeCotAndThought(Item& item, Vocabulary& vocabulary) {
+    judgeThese(item, added(vocabulary, "cot", "K AA1 T"), added(vocabulary, "thought", "TH AO1 T"),
+               "ɑt", "no");
+}
+
+/// The right card becomes a word whose vowel is another one to some.
+void pickHen(Item& item, Vocabulary& vocabulary) {
+    item.choices[item.answer].id = added(vocabulary, "hen", "HH EH1 N");
+    item.subject = "sound:ɛ";
+    item.parts = {{"sound:ɛ", "ɛ"}};
+    item.turns_on.sound = "ɛ";
+}
+
 /// The last choice becomes this word.
 Spoil chooseAlso(const char* id) {
     return [id](Item& item, Vocabulary&) { foilOf(item) = id; };
@@ -198,6 +248,11 @@ std::vector<Spoiler> spoilers() {
               "phoneme.substitute", "phoneme.long-short"}},
             {"a part is left out", dropPart, split},
             {"its parts are swapped", swapParts, joined},
+            {"homophones are to rhyme", judgeHomophones, {"onset-rime.rhyme-judge"}},
+            {"leave and believe are to rhyme", judgeIdentical, {"onset-rime.rhyme-judge"}},
+            {"pin and ten rhyme to some", judgePinAndTen, {"onset-rime.rhyme-judge"}},
+            {"cot and thought rhyme to some", judgeCotAndThought, {"onset-rime.rhyme-judge"}},
+            {"hen has another vowel to some", pickHen, {"phoneme.middle"}},
             {"RF.K.2.d: bell ends in /l/", chooseAlso("bell"), isolated},
             {"RF.K.2.d: car ends in /r/", chooseAlso("car"), isolated},
             {"RF.K.2.d: fox ends in /x/", chooseAlso("fox"), isolated},

@@ -12,6 +12,7 @@
 
 using namespace wrenlet::speech;
 using wrenlet::fixtures::said;
+namespace fixtures = wrenlet::fixtures;
 
 namespace {
 
@@ -111,6 +112,29 @@ TEST_CASE("Rhyme: what holds in every accent that is on is a rhyme, what holds i
     // a rhyme here, and the same word twice there
     CHECK(rhyme("three", "free", {Accent::th_fronting}) == RhymeAnswer::depends);
     CHECK(rhyme("pear", "pair") == RhymeAnswer::no);
+}
+
+TEST_CASE("Accent: words are alike to many just when one of the many ways has them alike") {
+    std::vector<Pronunciation> words;
+    fixtures::dictionary().forEach([&words](std::string_view, const auto& listed) {
+        static constexpr std::size_t kMostSounds = 3;
+        if (listed.front().size() <= kMostSounds) words.push_back(listed.front());
+    });
+    std::size_t pairs = 0, pairs_alike = 0;
+    for (std::size_t i = 0; i < words.size(); i += 9) {
+        const auto ways = waysOfMany(words[i]);
+        for (std::size_t j = i % 7; j < words.size(); j += 7) {
+            const auto others = waysOfMany(words[j]);
+            bool any = false;
+            for (std::size_t way = 0; way < ways.size(); ++way)
+                any |= sameSounds(ways[way], others[way]);
+            ++pairs, pairs_alike += any;
+            if (saidAlikeByMany(words[i], words[j]) != any)
+                FAIL_CHECK(ipa(words[i]) << " and " << ipa(words[j]));
+        }
+    }
+    CHECK(pairs > 100'000);
+    CHECK(pairs_alike > 100);
 }
 
 TEST_CASE("Rhyme: a verdict names its kind and says why") {
