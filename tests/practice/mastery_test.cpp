@@ -50,17 +50,45 @@ TEST_CASE("Mastery: the four words, at the counts where they change") {
     CHECK(standingWord(Standing::too_little) == "too little to say");
 }
 
-TEST_CASE("Mastery: one who guesses between two is rarely called steady") {
-    // Binomial tail: P(9 or 10 right of 10 by guessing between two) is .0107; that is the only way
-    // to be called steady after ten answers.
-    double chance = 0;
+namespace {
+
+/// How likely one who guesses among `choices` is right `fewest` times or more of `seen` (binomial
+/// tail); and how likely that gets a standing of steady.
+struct Guessing {
+    double tail = 0, steady = 0;
+};
+
+Guessing guessing(int fewest, int seen, int choices) {
+    Guessing chance;
+    const double p = 1.0 / choices;
     double ways = 1;
-    for (int right = 0; right <= 10; ++right) {
-        if (after(right, 10, 2).standing == Standing::steady) chance += ways / 1024;
-        ways = ways * (10 - right) / (right + 1);
+    for (int right = 0; right <= seen; ++right) {
+        const double likely = ways * std::pow(p, right) * std::pow(1 - p, seen - right);
+        if (right >= fewest) chance.tail += likely;
+        if (after(right, seen, choices).standing == Standing::steady) chance.steady += likely;
+        ways = ways * (seen - right) / (right + 1);
     }
-    CHECK(chance > 0);
-    CHECK(chance <= .0108);
+    return chance;
+}
+
+}  // namespace
+
+TEST_CASE("Mastery: one who guesses is rarely called steady") {
+    // Tails of the binomial distribution, as tables have them.
+    CHECK(guessing(9, 10, 2).tail == doctest::Approx(.0107).epsilon(.005));
+    CHECK(guessing(8, 10, 2).tail == doctest::Approx(.0547).epsilon(.005));
+    CHECK(guessing(7, 10, 3).tail == doctest::Approx(.0197).epsilon(.005));
+    CHECK(guessing(6, 10, 4).tail == doctest::Approx(.0197).epsilon(.005));
+    CHECK(guessing(4, 4, 2).tail == doctest::Approx(.0625).epsilon(.005));
+    // Ten answers: 9 right of two choices, more than 7 of three, more than 6 of four; never 4 of 4
+    // thumbs up or down.
+    CHECK(guessing(9, 10, 2).steady > 0);
+    CHECK(guessing(9, 10, 2).steady <= .0108);
+    CHECK(guessing(7, 10, 3).steady > 0);
+    CHECK(guessing(7, 10, 3).steady <= .0197);
+    CHECK(guessing(6, 10, 4).steady > 0);
+    CHECK(guessing(6, 10, 4).steady <= .0197);
+    CHECK(after(4, 4, 2).standing != Standing::steady);
 }
 
 TEST_CASE("Mastery: practice after a miss is no evidence, and foils are counted by their meaning") {
