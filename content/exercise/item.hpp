@@ -79,7 +79,8 @@ struct Choice {
 ///             odd one out        subject is the right choice; parts are the choices' words;
 ///             letter name        subject is a letter; parts are its name; letters;
 ///             letter sound       subject is a letter, shown; parts are empty; sounds;
-///             letter for sound, digraph  subject is the sound's clip; parts are it; letters;
+///             letter for sound   subject is the sound's clip; parts are it; letters;
+///             digraph            subject is a word; parts are it and the sound; pairs of letters;
 ///             both sounds        subject is a letter; parts are its two sounds; letters.
 ///   change  subject is the word to start from; parts are that word, then the part put in (add),
 ///           taken away (delete), or first the one taken out and then the one put in (substitute);
