@@ -116,13 +116,25 @@ bool joins(Symbols a, const Symbols& b, const Symbols& whole) {
     return a == whole;
 }
 
-bool isRightSyllables(const Item& item, const Vocabulary& vocabulary, Ear ear, std::size_t i) {
-    const Symbols from = symbols(ear(wordOf(vocabulary, item.subject).sounds));
-    const Symbols to = symbols(ear(wordOf(vocabulary, item.choices[i].id).sounds));
+/// The syllable that is heard alone, stressed as in the word that has it.
+Pronunciation syllableAlone(const Item& item, const Vocabulary& vocabulary) {
+    const bool adds = item.skill.task == Task::add;
+    const Pronunciation& word =
+        wordOf(vocabulary, adds ? item.choices[item.answer].id : item.subject).sounds;
     Pronunciation alone;
     for (const std::string& symbol : symbols(item.parts.at(1).label))
         if (const auto phoneme = speech::fromIpa(symbol)) alone.push_back({*phoneme});
-    const Symbols part = symbols(ear(alone));
+    const std::size_t skipped =
+        item.turns_on.position == Position::first_part ? 0 : word.size() - alone.size();
+    for (std::size_t i = 0; i < alone.size() && skipped + i < word.size(); ++i)
+        alone[i].stress = word[skipped + i].stress;
+    return alone;
+}
+
+bool isRightSyllables(const Item& item, const Vocabulary& vocabulary, Ear ear, std::size_t i) {
+    const Symbols from = symbols(ear(wordOf(vocabulary, item.subject).sounds));
+    const Symbols to = symbols(ear(wordOf(vocabulary, item.choices[i].id).sounds));
+    const Symbols part = symbols(ear(syllableAlone(item, vocabulary)));
     const Symbols &shorter = item.skill.task == Task::add ? from : to,
                   &longer = item.skill.task == Task::add ? to : from;
     return item.turns_on.position == Position::first_part ? joins(part, shorter, longer)
@@ -153,6 +165,22 @@ bool isRightChange(const Item& item, const Vocabulary& vocabulary, Ear ear, std:
                        [&](const Pronunciation& one) { return symbols(ear(one)) == to; });
 }
 
+/// How many of the unit's parts the ear hears in the word; a compound's words stay as many.
+std::size_t partsHeard(const Item& item, const Vocabulary& vocabulary, Ear ear) {
+    const Symbols heard = symbols(ear(wordOf(vocabulary, item.subject).sounds));
+    if (heard.empty()) return 0;
+    switch (item.skill.unit) {
+        case Unit::syllable:
+            return vowels(heard);
+        case Unit::onset_rime:
+            return vowels(heard) + (isVowelSymbol(heard.front()) ? 0 : 1);
+        case Unit::phoneme:
+            return heard.size();
+        default:
+            return item.parts.size();
+    }
+}
+
 bool isRightLength(const std::string& vowel, const std::string& answer) {
     static const std::set<std::string> kLong = {"eɪ", "i", "aɪ", "oʊ", "u"};
     static const std::set<std::string> kShort = {"æ", "ɛ", "ɪ", "ɑ", "ʌ"};
@@ -165,17 +193,16 @@ bool isRight(const Item& item, const Vocabulary& vocabulary, Ear ear, std::size_
     const auto heard = [&](std::string_view word) { return ear(wordOf(vocabulary, word).sounds); };
     const bool is_pick = !item.parts.empty() && item.parts.front().clip.substr(0, 6) == "sound:";
     if (item.skill.unit == Unit::letter && item.skill.task != Task::build)
-        return isRightLetter(item, vocabulary, i);
+        return isRightLetter(item, vocabulary, ear, i);
     switch (item.skill.task) {
         case Task::count:
-            return id ==
-                   std::to_string(item.skill.unit == Unit::sentence
-                                      ? wordsIn(vocabulary.sentence(item.subject)->text)
-                                      : vowels(symbols(wordOf(vocabulary, item.subject).sounds)));
+            return id == std::to_string(item.skill.unit == Unit::sentence
+                                            ? wordsIn(vocabulary.sentence(item.subject)->text)
+                                            : partsHeard(item, vocabulary, ear));
         case Task::tune:
             return (id == "asking") == (vocabulary.sentence(item.subject)->text.back() == '?');
         case Task::segment:
-            return id == std::to_string(item.parts.size());
+            return id == std::to_string(partsHeard(item, vocabulary, ear));
         case Task::blend:
         case Task::build: {
             Symbols said;
@@ -299,6 +326,16 @@ void judgePictures(const Item& item, const Vocabulary& vocabulary, std::vector<s
     if (word != nullptr && word->picture.empty()) why.push_back(word->id + " has no picture");
 }
 
+/// Empty iff there is enough of the item to ask its question.
+std::string whyNothingToAsk(const Item& item, const Vocabulary& vocabulary) {
+    if (item.answer >= item.choices.size() || item.choices.size() < 2) return "no answer";
+    const bool is_sentence = item.skill.unit == Unit::sentence;
+    if (is_sentence && vocabulary.sentence(item.subject) == nullptr) return "no such sentence";
+    const bool needs_parts =
+        rowOf(item.skill).mechanic == Mechanic::change || item.skill.task == Task::rhyme_judge;
+    return needs_parts && item.parts.size() < 2 ? "too little is heard" : "";
+}
+
 }  // namespace
 
 std::vector<NamedEar> ears() {
@@ -309,19 +346,36 @@ std::vector<NamedEar> ears() {
             {"all three", hear<Accent::cot_caught, Accent::before_r, Accent::pin_pen>}};
 }
 
-std::vector<std::string> wrongs(const Item& item, const Vocabulary& vocabulary) {
+std::vector<OtherEar> otherEars() {
+    using enum Accent;
+    return {{{"th-fronting", hear<th_fronting>}, {th_fronting}},
+            {{"th-stopping", hear<th_stopping>}, {th_stopping}},
+            {{"foot-strut", hear<foot_strut>}, {foot_strut}},
+            {{"non-rhotic", hear<non_rhotic>}, {non_rhotic}},
+            {{"th-fronting, foot-strut and non-rhotic", hear<th_fronting, foot_strut, non_rhotic>},
+             {th_fronting, foot_strut, non_rhotic}},
+            {{"th-stopping, foot-strut and non-rhotic", hear<th_stopping, foot_strut, non_rhotic>},
+             {th_stopping, foot_strut, non_rhotic}}};
+}
+
+std::vector<std::string> wrongsTo(const NamedEar& ear, const Item& item,
+                                  const Vocabulary& vocabulary) {
+    if (const std::string broken = whyNothingToAsk(item, vocabulary); !broken.empty())
+        return {broken};
     std::vector<std::string> why;
-    if (item.answer >= item.choices.size() || item.choices.size() < 2) return {"no answer"};
-    const bool is_sentence = item.skill.unit == Unit::sentence;
-    if (is_sentence && vocabulary.sentence(item.subject) == nullptr) return {"no such sentence"};
-    const bool needs_parts =
-        rowOf(item.skill).mechanic == Mechanic::change || item.skill.task == Task::rhyme_judge;
-    if (needs_parts && item.parts.size() < 2) return {"too little is heard"};
+    for (std::size_t i = 0; i < item.choices.size(); ++i)
+        if (isRight(item, vocabulary, ear.hear, i) != (i == item.answer))
+            why.push_back(item.choices[i].id + (i == item.answer ? " is wrong" : " is right") +
+                          " to this ear: " + ear.name);
+    return why;
+}
+
+std::vector<std::string> wrongs(const Item& item, const Vocabulary& vocabulary) {
+    if (const std::string broken = whyNothingToAsk(item, vocabulary); !broken.empty())
+        return {broken};
+    std::vector<std::string> why;
     for (const NamedEar& ear : ears())
-        for (std::size_t i = 0; i < item.choices.size(); ++i)
-            if (isRight(item, vocabulary, ear.hear, i) != (i == item.answer))
-                why.push_back(item.choices[i].id + (i == item.answer ? " is wrong" : " is right") +
-                              " to this ear: " + ear.name);
+        for (std::string& one : wrongsTo(ear, item, vocabulary)) why.push_back(std::move(one));
     judgeParts(item, vocabulary, why);
     judgePictures(item, vocabulary, why);
     if (!turnsWhereItSays(item, vocabulary))

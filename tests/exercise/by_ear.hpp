@@ -7,6 +7,7 @@
 
 #include "content/exercise/item.hpp"
 #include "content/exercise/vocabulary.hpp"
+#include "content/speech/accent.hpp"
 
 namespace wrenlet::byear {
 
@@ -20,6 +21,21 @@ struct NamedEar {
 
 /// The dictionary's, and those of many in North America: cot-caught, pin-pen, before-r, all three.
 std::vector<NamedEar> ears();
+
+/// A listener whom the makers do not heed, and the accents that this listener has.
+struct OtherEar {
+    NamedEar ear;
+    std::vector<speech::Accent> accents;
+};
+
+/// th-fronting, th-stopping, foot-strut and non-rhotic, and the last two with either of the first:
+/// nobody has both of those.
+std::vector<OtherEar> otherEars();
+
+/// Empty iff to this ear one choice is right, the one that the item says. What is shown and where
+/// the sound that it turns on stands is judged by wrongs().
+std::vector<std::string> wrongsTo(const NamedEar& ear, const exercise::Item& item,
+                                  const exercise::Vocabulary& vocabulary);
 
 /// Empty iff to every ear one choice is right, the one that the item says; what is shown has a
 /// picture and what is heard is there; and the sound that the item turns on stands where it says.
@@ -38,7 +54,7 @@ std::vector<std::string> symbols(std::string_view ipa);  // the longest symbols 
 bool isVowelSymbol(std::string_view symbol);
 
 /// Whether choice `i` of an item on letters is right.
-bool isRightLetter(const exercise::Item& item, const exercise::Vocabulary& vocabulary,
+bool isRightLetter(const exercise::Item& item, const exercise::Vocabulary& vocabulary, Ear ear,
                    std::size_t i);
 
 }  // namespace wrenlet::byear

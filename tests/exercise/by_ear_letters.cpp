@@ -36,25 +36,42 @@ bool says(const std::string& letter, const std::string& sound) {
     return found != sounds().end() && found->second.count(sound) > 0;
 }
 
+std::string heardAs(Ear ear, const std::string& sound) {
+    speech::Pronunciation said;
+    for (const std::string& symbol : symbols(sound)) said.push_back({*speech::fromIpa(symbol)});
+    std::string heard;
+    for (const std::string& symbol : symbols(ear(said))) heard += symbol;
+    return heard;
+}
+
+/// Whether one of the letter's sounds, said alone, is heard as that one is.
+bool saysTo(Ear ear, const std::string& letter, const std::string& sound) {
+    const auto found = sounds().find(letter);
+    return found != sounds().end() &&
+           std::any_of(found->second.begin(), found->second.end(), [&](const std::string& own) {
+               return heardAs(ear, own) == heardAs(ear, sound);
+           });
+}
+
 }  // namespace
 
-bool isRightLetter(const Item& item, const Vocabulary& vocabulary, std::size_t i) {
+bool isRightLetter(const Item& item, const Vocabulary& vocabulary, Ear ear, std::size_t i) {
     const std::string chosen = afterColon(item.choices[i].id);
     const auto heard = [&item](std::size_t part) { return afterColon(item.parts.at(part).clip); };
     switch (item.skill.task) {
         case Task::name:
             return heard(0) == chosen;
         case Task::sound:
-            return says(afterColon(item.subject), chosen);
+            return saysTo(ear, afterColon(item.subject), chosen);
         case Task::for_sound:
-            return says(chosen, heard(0));
+            return saysTo(ear, chosen, heard(0));
         case Task::both_sounds:
-            return says(chosen, heard(0)) && says(chosen, heard(1));
+            return saysTo(ear, chosen, heard(0)) && saysTo(ear, chosen, heard(1));
         case Task::digraph: {
             const Word* word = vocabulary.word(item.subject);
             if (word == nullptr || word->text.size() < chosen.size()) return false;
             const bool first = item.turns_on.position == Position::first;
-            const auto said = symbols(word->sounds);
+            const auto said = symbols(ear(word->sounds));
             const std::string at = first ? word->text.substr(0, chosen.size())
                                          : word->text.substr(word->text.size() - chosen.size());
             return at == chosen && says(chosen, first ? said.front() : said.back()) &&

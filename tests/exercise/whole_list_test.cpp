@@ -11,6 +11,7 @@
 #include "content/common/files.hpp"
 #include "content/exercise/classroom_sentences.hpp"
 #include "content/exercise/classroom_words.hpp"
+#include "content/exercise/in_accents.hpp"
 #include "content/exercise/item_maker.hpp"
 #include "content/exercise/list_lines.hpp"
 #include "tests/exercise/by_ear.hpp"
@@ -101,6 +102,47 @@ TEST_CASE(
     for (const char* code : {"RF.K.2.a", "RF.K.2.b", "RF.K.2.c", "RF.K.2.d", "RF.K.2.e", "RF.1.2.a",
                              "RF.1.2.b", "RF.1.2.d"})
         CHECK_MESSAGE(tally.by_standard[code] >= 100, code);
+}
+
+namespace {
+
+struct Held {
+    std::size_t made = 0, kept = 0, wrong = 0;  // wrong to the ear, of all that are made
+};
+
+void holdAll(const Vocabulary& unit, const std::vector<byear::OtherEar>& others,
+             std::vector<Held>& held) {
+    for (const SkillRow& row : skillTable()) {
+        const std::vector<Item> items = makeItems(unit, row.skill);
+        for (std::size_t i = 0; i < others.size(); ++i) {
+            held[i].made += items.size();
+            for (const Item& item : items)
+                held[i].wrong += !byear::wrongsTo(others[i].ear, item, unit).empty();
+            const std::vector<Item> kept = holdingIn(items, unit, others[i].accents);
+            held[i].kept += kept.size();
+            for (const Item& item : kept)
+                for (const std::string& why : byear::wrongsTo(others[i].ear, item, unit))
+                    FAIL_CHECK(item.id << ": " << why);
+        }
+    }
+}
+
+}  // namespace
+
+TEST_CASE("Whole list: what is kept for an accent has one right answer to that ear too") {
+    const Vocabulary all = wholeList();
+    const std::vector<byear::OtherEar> others = byear::otherEars();
+    std::vector<Held> held(others.size());
+    holdAll(all, others, held);
+    for (const Vocabulary& unit : drawnUnits(all, 180)) holdAll(unit, others, held);
+    for (std::size_t i = 0; i < others.size(); ++i) {
+        const auto& [made, kept, wrong] = held[i];
+        MESSAGE(std::string(others[i].ear.name)
+                << ": " << kept << " of " << made << " kept, " << wrong << " would be wrong");
+        CHECK(kept * 10 >= made * 9);
+        CHECK(made - kept >= wrong);
+        CHECK(wrong >= 20);
+    }
 }
 
 namespace {
