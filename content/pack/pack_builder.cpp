@@ -4,6 +4,7 @@
 #include <cstdio>
 #include <set>
 
+#include "content/exercise/in_accents.hpp"
 #include "content/exercise/item_maker.hpp"
 #include "content/exercise/rude.hpp"
 #include "content/pack/text_rules.hpp"
@@ -31,20 +32,24 @@ void warnOfRude(const exercise::Vocabulary& vocabulary, const speech::BlockList&
                  "Choose another word.", Problem::Weight::warning});
 }
 
-void makeAllItems(Pack& pack, const speech::BlockList& blocked, const std::string& where,
+void makeAllItems(Pack& pack, const speech::BlockList& blocked, const Unit& unit,
                   std::vector<Problem>& problems) {
     for (const exercise::SkillRow& row : exercise::skillTable()) {
         if (!row.is_played) continue;
         std::vector<exercise::Item> items = exercise::withoutRude(
             exercise::makeItems(pack.vocabulary, row.skill), pack.vocabulary, blocked);
+        const bool gives_some = !items.empty();
+        items = exercise::holdingIn(std::move(items), pack.vocabulary, unit.accents);
         if (items.empty())
-            problems.push_back(
-                {where, "These words give no items for \"" + std::string(row.name) + "\".",
-                 "Add words, or leave that skill to another unit.", Problem::Weight::warning});
+            problems.push_back({unit.where,
+                                "These words give no items for \"" + std::string(row.name) + "\"" +
+                                    (gives_some ? " that hold in the unit's accents." : "."),
+                                "Add words, or leave that skill to another unit.",
+                                Problem::Weight::warning});
         std::move(items.begin(), items.end(), std::back_inserter(pack.items));
     }
     if (pack.items.empty())
-        problems.push_back({where, "These words give nothing to play.",
+        problems.push_back({unit.where, "These words give nothing to play.",
                             "Add words with pictures that rhyme, or sentences of 2 to 8 words."});
 }
 
@@ -110,7 +115,7 @@ Result<Pack> buildPack(const Unit& unit, std::uint32_t version, const speech::Le
     pack.vocabulary = std::move(vocabulary.value());
     gatherPictures(pack, media, problems);
     warnOfRude(pack.vocabulary, blocked, unit.where, problems);
-    makeAllItems(pack, blocked, unit.where, problems);
+    makeAllItems(pack, blocked, unit, problems);
     if (anyError(problems)) return problems;
     gatherClips(pack, media, progress, problems);
     for (const exercise::Item& item : pack.items)

@@ -53,7 +53,8 @@ class Media {
 
 using Progress = std::function<void(std::size_t done, std::size_t all, std::string_view what)>;
 
-/// The whole pack, checked. Nothing on `blocked` is heard or shown in it. Warnings name what was
+/// The whole pack, checked. Nothing on `blocked` is heard or shown in it, and every item holds in
+/// the unit's accents. Warnings name what was
 /// left out and why.
 Result<Pack> buildPack(const Unit& unit, std::uint32_t version, const speech::Lexicon& lexicon,
                        const speech::BlockList& blocked, Media& media, const Progress& progress);

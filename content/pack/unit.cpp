@@ -118,6 +118,28 @@ void readSentences(const Json& list, Unit& unit, JsonReader& reader) {
     }
 }
 
+std::string knownAccents() {
+    std::string names;
+    for (const speech::Accent accent : speech::allAccents()) {
+        if (!names.empty()) names += ", ";
+        names += speech::accentName(accent);
+    }
+    return names;
+}
+
+void readAccents(const Json& root, Unit& unit, JsonReader& reader) {
+    constexpr std::size_t kMostAccents = 40, kMostLetters = 40;
+    const auto names = reader.texts(root, "accents", "", kMostAccents, kMostLetters);
+    for (std::size_t i = 0; i < names.size(); ++i) {
+        const auto accent = speech::accentNamed(names[i]);
+        if (!accent)
+            reader.warn(placeIn("accents", i), "No accent is called " + inQuotes(names[i]) + ".",
+                        "Known are " + knownAccents() + ".");
+        else if (std::find(unit.accents.begin(), unit.accents.end(), *accent) == unit.accents.end())
+            unit.accents.push_back(*accent);
+    }
+}
+
 }  // namespace
 
 std::string wordId(const UnitWord& word) {
@@ -148,6 +170,7 @@ Result<Unit> readUnit(std::string_view json, std::string_view where) {
     unit.title = reader.text(root, "title", "", 60, true);
     readWords(reader.list(root, "words", kMostUnitWords, true), unit, reader);
     readSentences(reader.list(root, "sentences", kMostUnitWords, false), unit, reader);
+    readAccents(root, unit, reader);
     if (reader.failed()) return reader.takeProblems();
     return {std::move(unit), reader.takeProblems()};
 }

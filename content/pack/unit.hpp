@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "content/common/result.hpp"
+#include "content/speech/accent.hpp"
 
 namespace wrenlet::pack {
 
@@ -36,7 +37,8 @@ struct Unit {
     std::string title;  // "By the pond"
     std::vector<UnitWord> words;
     std::vector<UnitSentence> sentences;
-    std::string where;  // the file it came from, for problems: "by-the-pond.json"
+    std::vector<speech::Accent> accents;  // of the room, beyond those that item makers heed anyway
+    std::string where;                    // the file it came from, for problems: "by-the-pond.json"
 };
 
 inline constexpr std::uint64_t kMostUnitBytes = 4ull << 20;
@@ -46,7 +48,8 @@ inline constexpr std::size_t kMostUnitWords = 2'000;
 /// broken JSON with its line, a field of the wrong kind, more than kMostUnitWords words or
 /// sentences. A word or sentence that cannot be said (digits, emoji, control characters, broken
 /// UTF-8, other scripts, more than 40 letters in a word or 200 in a sentence), a word with accents
-/// and no sounds given, and what stands there twice is left out with a warning.
+/// and no sounds given, an accent of a name that is not known, and what stands there twice is left
+/// out with a warning.
 Result<Unit> readUnit(std::string_view json, std::string_view where);
 
 }  // namespace wrenlet::pack

@@ -1,5 +1,6 @@
 #include <nlohmann/json.hpp>
 
+#include "content/exercise/in_accents.hpp"
 #include "content/exercise/item_maker.hpp"
 #include "content/exercise/rude.hpp"
 #include "editor/commands/unit_call.hpp"
@@ -51,12 +52,15 @@ int itemsCommand(std::span<const std::string> args, Console console) {
     const std::optional<UnitAtHand> unit = unitAtHand(*call, console);
     if (!unit) return 1;
     const exercise::Vocabulary& vocabulary = unit->opened.vocabulary;
-    const std::vector<Item> items = exercise::withoutRude(
-        exercise::makeItems(vocabulary, call->skills.front()), vocabulary, unit->blocked);
+    const exercise::SkillRow& row = exercise::rowOf(call->skills.front());
+    std::vector<Item> items = exercise::withoutRude(exercise::makeItems(vocabulary, row.skill),
+                                                    vocabulary, unit->blocked);
+    const bool gives_some = !items.empty();
+    items = exercise::holdingIn(std::move(items), vocabulary, unit->opened.unit.accents);
     if (items.empty())
-        console.err << "These words give no items for \""
-                    << exercise::rowOf(call->skills.front()).name
-                    << "\". Ask lint which words would.\n";
+        console.err << "These words give no items for \"" << row.name << "\""
+                    << (gives_some ? " that hold in the unit's accents" : "")
+                    << ". Ask lint which words would.\n";
     if (call->json) {
         nlohmann::ordered_json list = nlohmann::ordered_json::array();
         for (const Item& item : items) list.push_back(itemJson(item, vocabulary));

@@ -33,11 +33,12 @@ Said run(int (*command)(std::span<const std::string>, Console), std::vector<std:
 const std::string kStarter = WRENLET_TEST_SOURCE "/assets/starter/by-the-pond.json";
 
 /// A unit of these words in the folder, by its path.
-std::string unitOf(const practice::samples::Folder& folder, const std::string& words) {
+std::string unitOf(const practice::samples::Folder& folder, const std::string& words,
+                   const std::string& accents = "") {
     const auto path = folder / "unit.json";
     REQUIRE(writeWhole(path, R"({"format": "wrenlet unit", "format_version": 1, "id": "u",
         "title": "U", "words": [)" +
-                                 words + "]}")
+                                 words + R"(], "accents": [)" + accents + "]}")
                 .ok());
     return path.string();
 }
@@ -104,6 +105,25 @@ TEST_CASE("Items command: what is asked reads as a question") {
     asks("onset-rime.rhyme-judge", "Do \"cat\" and \"hat\" rhyme?");
     asks("letter.digraph", "Which letters say /tʃ/ in \"chair\"?");
     asks("letter.sound", "Which sound does the letter p say?");
+}
+
+TEST_CASE("Items command: what breaks in the unit's accents is not shown") {
+    const practice::samples::Folder folder;
+    const std::string words = R"({"text": "cup", "picture": "cup"},
+        {"text": "bug", "picture": "bug"}, {"text": "truck", "picture": "truck"})";
+    const auto items = [&](const std::string& unit, const char* skill) {
+        return run(itemsCommand, {unit, "--skill", skill, "--json"});
+    };
+    const std::string plain = unitOf(folder, words);
+    CHECK_FALSE(Json::parse(items(plain, "phoneme.segment").out).empty());
+    CHECK(items(plain, "phoneme.segment").err.empty());
+    const std::string there = unitOf(folder, words, R"("foot-strut", "sing-song")");
+    const Said lost = items(there, "phoneme.segment");
+    CHECK(lost.status == 0);
+    CHECK(Json::parse(lost.out).empty());
+    CHECK(lost.err.find("that hold in the unit's accents") != std::string::npos);
+    CHECK(lost.err.find("sing-song") != std::string::npos);
+    CHECK_FALSE(Json::parse(items(there, "onset-rime.segment").out).empty());
 }
 
 TEST_CASE("Items command: an unknown skill lists the known ones, a missing one is asked for") {

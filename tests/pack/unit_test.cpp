@@ -42,6 +42,23 @@ TEST_CASE("A unit is read with its words, senses, sounds and sentences") {
     CHECK(farm.sentences[1].text == "It's wet!");
 }
 
+TEST_CASE("A unit names the accents of the room, each once, and an unknown one is told") {
+    const auto unit = readUnit(R"({"format": "wrenlet unit", "format_version": 1, "id": "farm",
+        "title": "The farm", "words": ["hen"],
+        "accents": ["th-fronting", "sing-song", "non-rhotic", "th-fronting"]})",
+                               "farm.json");
+    REQUIRE(unit.ok());
+    CHECK(unit.value().accents ==
+          std::vector{speech::Accent::th_fronting, speech::Accent::non_rhotic});
+    REQUIRE(unit.problems().size() == 1);
+    const Problem& unknown = unit.problems()[0];
+    CHECK(unknown.weight == Problem::Weight::warning);
+    CHECK(says(unit.problems(), "farm.json, accents, 2", "\"sing-song\""));
+    for (const speech::Accent accent : speech::allAccents())
+        CHECK(unknown.way_out.find(speech::accentName(accent)) != std::string::npos);
+    CHECK(readUnit(unitOf(R"(["hen"])"), "farm.json").value().accents.empty());
+}
+
 TEST_CASE("Broken JSON is told with its line") {
     const auto unit = readUnit("{\"format\": \"wrenlet unit\",\n \"id\" \"farm\"}", "farm.json");
     REQUIRE_FALSE(unit.ok());
@@ -69,7 +86,8 @@ TEST_CASE("What cannot be said is left out by its place, and the rest is kept") 
 TEST_CASE("Fields of the wrong kind are all told at once") {
     const auto unit = readUnit(
         R"({"format": "wrenlet unit", "format_version": 1, "id": "The Farm", "title": 7,
-            "words": [{"text": "hen", "sounds": "h"}, 5], "sentences": {}})",
+            "words": [{"text": "hen", "sounds": "h"}, 5], "sentences": {},
+            "accents": "th-fronting"})",
         "farm.json");
     REQUIRE_FALSE(unit.ok());
     CHECK(says(unit.problems(), "farm.json, id", "\"The Farm\""));
@@ -77,6 +95,16 @@ TEST_CASE("Fields of the wrong kind are all told at once") {
     CHECK(says(unit.problems(), "farm.json, words, 1, sounds", "list"));
     CHECK(says(unit.problems(), "farm.json, words, 2", "fields"));
     CHECK(says(unit.problems(), "farm.json, sentences", "list"));
+    CHECK(says(unit.problems(), "farm.json, accents", "list"));
+    for (const char* accents : {"[7]", "{}", R"(["th-fronting", null])"}) {
+        const auto wrong = readUnit(
+            R"({"format": "wrenlet unit", "format_version": 1, "id": "farm", "title": "The farm",
+            "words": ["hen"], "accents": )" +
+                std::string(accents) + "}",
+            "farm.json");
+        CHECK_FALSE(wrong.ok());
+        CHECK(says(wrong.problems(), "farm.json, accents", "list"));
+    }
 }
 
 TEST_CASE("A paste of ten megabytes, a deep nest and a list of 2001 are refused") {
