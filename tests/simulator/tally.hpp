@@ -1,0 +1,85 @@
+// What is measured of a policy and its reader: sums that add up over children and classes, the
+// figures made of them, and how sure they are (a bootstrap over classes).
+#pragma once
+
+#include <array>
+#include <cstdint>
+#include <functional>
+#include <span>
+#include <string_view>
+#include <vector>
+
+#include "tests/simulator/classroom.hpp"
+
+namespace wrenlet::simulator {
+
+/// Figures that are a sum over a count.
+enum class Measure : std::uint8_t {
+    weak_gain,            // mean gain of rows that were missed at first
+    total_gain,           // mean gain of all rows
+    very_low_total_gain,  // the same of the very low children alone
+    bad_sessions,         // share of sessions under 60 % right
+    very_low_bad_sessions,
+    top8_precision,   // of the 8 rows likeliest missed after 160 items: share truly missed then
+    missed_at_90,     // share truly missed of rows with p_missed >= 0.9
+    coverage80,       // share of true shares known within their 80 % range
+    log_loss,         // of each answer after the first session, natural logarithm
+    log_loss_bkt,     // of the fitted BKT's reader on the same answers
+    tap_found,        // share of tappers found within 12 items
+    tap_found_slow,   // of those who take their time
+    tap_false,        // share of honest sessions with an alarm
+    missed_at_first,  // share of rows missed before any practice
+    right,            // share of right answers
+};
+inline constexpr std::size_t kMeasures = 15;
+std::string_view nameOf(Measure measure);
+
+struct Share {
+    double sum = 0, count = 0;
+    void add(double value) {
+        sum += value;
+        count += 1;
+    }
+};
+
+class Tally {
+  public:
+    Share& of(Measure measure) { return shares_[static_cast<std::size_t>(measure)]; }
+    /// A row's reading against the truth: calibration, missed_at_90, coverage80.
+    void addReading(const Reading& reading, double known);
+    void add(const Tally& other);
+
+    /// NaN when nothing was counted.
+    double value(Measure measure) const;
+    /// Expected calibration error of p_missed over 10 equal bins: the mean of how far the mean
+    /// chance of a bin lies from its share truly missed, weighed by its rows.
+    double calibrationError() const;
+
+    static constexpr std::size_t kBins = 10;
+    struct Bin {
+        double rows = 0, chance = 0, missed = 0;
+    };
+    std::span<const Bin> bins() const { return bins_; }
+
+  private:
+    std::array<Share, kMeasures> shares_{};
+    std::array<Bin, kBins> bins_{};
+};
+
+/// A figure of one policy's classes, or of two policies' same classes.
+using Figure = std::function<double(const Tally& own, const Tally& other)>;
+
+enum class Better : std::uint8_t { higher, lower, within };
+
+struct Bounded {
+    double value = 0;
+    double bound = 0;  // the 95 % bound on the side that is against the policy
+};
+
+/// `own[i]` and `other[i]` are of the same class; classes are drawn with replacement, 2000 times,
+/// by a fixed seed. The bound of `within` is the end of the two-sided 90 % range that lies farther
+/// from `middle`. REQUIRES: equal sizes, at least one class.
+Bounded bounded(std::span<const Tally> own, std::span<const Tally> other, const Figure& figure,
+                Better better, double middle = 0);
+
+}  // namespace wrenlet::simulator
