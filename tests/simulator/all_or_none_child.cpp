@@ -13,7 +13,7 @@ namespace wrenlet::simulator {
 
 namespace {
 
-constexpr double kJump = 0.12;  // of a typical child, in one practised item
+constexpr double kJump = 0.035;  // of a typical child, in one practised item
 constexpr double kOtherKnown = 1.6, kOtherUnknown = 0.5;
 constexpr double kForgets = 0.35;  // overnight, what has not yet lasted
 constexpr int kLasts = 2;          // nights
@@ -29,8 +29,8 @@ class AllOrNoneChild final : public Child {
             const bool is_skill = component.kind == Component::Kind::skill;
             // A skill is known where the strength lies over one half, more or less.
             const double likely =
-                is_skill ? clamp01(1.9 * drawSkillStrength(component.skill, nature, random) - 0.45)
-                         : 1 - holes[i];
+                is_skill ? clamp01(1.6 * drawSkillStrength(component.skill, nature, random) - 0.08)
+                         : 1 - 0.9 * holes[i];
             states_.push_back({chance(random, likely), kLasts, 0});
         }
         for (std::size_t i = 0; i < bank.items.size(); ++i)

@@ -285,7 +285,7 @@ Bank makeBank(const std::filesystem::path& share) {
         if (isSoundInPlace(key) && items.size() >= kFewest) add(key, items);
     bank.rows = bank.components.size();
     for (const auto& [key, items] : cells)
-        if (!isSoundInPlace(key) && items.size() >= kFewest) add(key, items);
+        if (isLetter(key) && items.size() >= kFewest) add(key, items);
     return bank;
 }
 

@@ -14,7 +14,7 @@
 namespace wrenlet::simulator {
 
 /// What a child can be strong or weak at: a skill, a phoneme in a place, or (hidden: no row of any
-/// report) a letter, a rime, a part. Rows are the components that a reader is asked about.
+/// report) a letter. Rows are the components that a reader is asked about.
 struct Component {
     enum class Kind : std::uint8_t { skill, sound, hidden } kind = Kind::skill;
     std::string label;                       // "phoneme.first", "t last", "letter:b letter"

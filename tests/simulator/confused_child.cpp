@@ -19,10 +19,10 @@ namespace {
 
 using speech::Phoneme;
 
-constexpr double kShielded = 0.25;                 // of the children
-constexpr double kFog[] = {0.95, 0.7, 0.48, 0.3};  // by profile: how alike the alike are
-constexpr double kHoleFog = 2.2;                   // times, for a sound that is a hole
-constexpr double kPaceOfContrast = 0.22, kPaceOfSkill = 0.2;
+constexpr double kShielded = 0.25;                   // of the children
+constexpr double kFog[] = {0.24, 0.19, 0.16, 0.12};  // by profile: how alike the alike are
+constexpr double kHole = 0.8;                        // more of it, for a sound that is a hole
+constexpr double kPaceOfContrast = 0.07, kPaceOfSkill = 0.05;
 constexpr double kElsewhere = 0.35, kSameAsked = 0.12;  // of it, to related contrasts
 constexpr double kOvernightLoss = 0.35, kSpacing = 0.7;
 
@@ -69,9 +69,9 @@ class ConfusedChild final : public Child {
         for (const Contrast& contrast : bank.contrasts) {
             const double alike = contrast.heard ? likeness(contrast.asked, *contrast.heard)
                                                 : likenessToNothing(contrast.position);
-            const double hole = holeAt(contrast, is_hole) ? kHoleFog : 1;
-            alike_.push_back(
-                {std::min(0.97, std::sqrt(alike) * fog * hole * logNormal(random, 0.25))});
+            const double hole = holeAt(contrast, is_hole) ? kHole : 0;
+            alike_.push_back({std::min(
+                0.97, std::sqrt(alike) * (fog + hole) * logNormal(random, 0.25) + 0.4 * hole)});
             shielded_.push_back(isShielded(contrast));
         }
         for (std::size_t i = 0; i < bank.items.size(); ++i)
@@ -168,7 +168,7 @@ class ConfusedChild final : public Child {
         for (std::size_t i = 0; i < asked.item.choices.size(); ++i) {
             double similar = 1;
             if (static_cast<int>(i) != asked.item.answer) {
-                const double by_skill = std::pow(1 - skill, 1.4);
+                const double by_skill = std::pow(1 - skill, 2.5);
                 double by_sound = 0;
                 if (const int contrast = asked.contrasts[i]; contrast >= 0) {
                     const auto index = static_cast<std::size_t>(contrast);

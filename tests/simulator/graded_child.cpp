@@ -17,7 +17,7 @@ namespace wrenlet::simulator {
 namespace {
 
 constexpr double kSkillPower = 0.7, kSoundPower = 0.9;
-constexpr double kPace = 0.20;
+constexpr double kPace = 0.07;
 constexpr double kOvernightLoss = 0.4, kSpacing = 0.7;
 constexpr double kSameSound = 0.2, kSameClass = 0.04, kSameUnit = 0.06;
 
@@ -38,8 +38,8 @@ class GradedChild final : public Child {
             if (component.kind == Component::Kind::skill)
                 now = drawSkillStrength(component.skill, nature, random);
             else
-                now =
-                    chance(random, holes[i]) ? between(random, 0.1, 0.5) : drawBeta(random, 9, 1.2);
+                now = chance(random, holes[i]) ? between(random, 0.1, 0.5)
+                                               : drawBeta(random, 12, 1.2);
             strengths_.push_back({now, 0, 0, false});
         }
         for (std::size_t i = 0; i < bank.items.size(); ++i) {

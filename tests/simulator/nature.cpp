@@ -22,8 +22,9 @@ Profile drawProfile(Random& random) {
     return Profile::high;
 }
 
-constexpr double kLevel[] = {-0.36, -0.17, 0.02, 0.16};
-constexpr double kHoleShare[] = {0.45, 0.30, 0.19, 0.08};
+constexpr double kLevel[] = {-0.41, -0.08, 0.13, 0.21};
+constexpr double kHoleShare[] = {0.50, 0.28, 0.15, 0.06};
+constexpr double kPaceOf[] = {0.65, 0.85, 1.0, 1.15};
 
 double easeOf(Unit unit) {
     switch (unit) {
@@ -85,8 +86,8 @@ Nature drawNature(Random& random) {
     nature.level = kLevel[profile] + 0.05 * normal(random);
     nature.hole_share = kHoleShare[profile] * logNormal(random, 0.25);
     nature.guess_factor = between(random, 0.85, 1.25);
-    nature.slip = between(random, 0.02, 0.09);
-    nature.pace = logNormal(random, 0.35);
+    nature.slip = between(random, 0.03, 0.11);
+    nature.pace = kPaceOf[profile] * logNormal(random, 0.35);
     nature.median_ms = 3800 * logNormal(random, 0.3);
     nature.tempo_spread = between(random, 0.3, 0.5);
     nature.tires = chance(random, 0.35) ? between(random, 0.1, 0.4) : 0;
