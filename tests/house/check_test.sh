@@ -102,6 +102,16 @@ pictures_are_named() {
 $place/some where/desk.png" ] || wrong "stdout holds something else"
 }
 
+a_simulation_is_judged() {
+    stand_in build/release/bin/wrenlet-simulate 'echo "{}"'
+    ends_well ./check --simulate --json --children 20
+    [ "$(cat "$output.out")" = '{}' ] || wrong "stdout holds something else"
+    called "cmake --build --preset release .*--target wrenlet-simulate"
+    called "wrenlet-simulate --seeds judge --threads [0-9]* --json --children 20"
+    stand_in build/release/bin/wrenlet-simulate 'exit 2'
+    ends_badly ./check --simulate
+}
+
 what_it_does_not_know() {
     ends_badly ./check --fast
     ends_badly ./check --pictures

@@ -54,7 +54,8 @@ class Reader {
     virtual Reading row(int row) const = 0;
     virtual void saw(int item, const practice::Response& response) = 0;
     virtual void night() {}
-    /// True while it holds that the child answers without listening. Asked after each answer.
+    /// True while it holds that the child answers without listening. Asked after each answer; an
+    /// alarm that outlives a night counts against the next session too.
     virtual bool tapping() const { return false; }
 };
 
@@ -76,7 +77,8 @@ class Classroom {
   public:
     virtual ~Classroom() = default;
     virtual Seat seat(const Pupil& pupil) = 0;
-    /// After every child's session and night: a class fits its priors here.
+    /// After every child's session and before the night: a class fits its priors here. Rows are
+    /// read after it.
     virtual void dayEnded() {}
     /// True when its readers look for tapping: then they are put to that test.
     virtual bool watchesTapping() const { return false; }

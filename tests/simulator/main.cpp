@@ -1,6 +1,5 @@
 // wrenlet-simulate: policies against simulated children; see run.hpp, tally.hpp and child.hpp.
 #include <algorithm>
-#include <atomic>
 #include <cstdio>
 #include <cstdlib>
 #include <cstring>
@@ -10,7 +9,7 @@
 
 #include "tests/simulator/policies.hpp"
 #include "tests/simulator/report.hpp"
-#include "tests/simulator/run.hpp"
+#include "tests/simulator/simulate.hpp"
 
 using namespace wrenlet;
 using namespace wrenlet::simulator;
@@ -23,10 +22,7 @@ constexpr const char* kUsage =
     "Simulated children are no evidence about children.\n";
 
 struct Options {
-    int children = 700;
-    Seeds seeds = Seeds::tune;
-    std::vector<Generator> generators{std::begin(kGenerators), std::end(kGenerators)};
-    std::vector<std::string> policies = policyNames();
+    Simulation simulation;
     bool json = false;
     int threads = static_cast<int>(std::max(1u, std::thread::hardware_concurrency()));
 };
@@ -55,23 +51,24 @@ std::optional<std::vector<std::string>> policiesFrom(const std::string& text) {
 bool take(Options& options, const std::string& name, const std::string& value) {
     if (name == "--children" || name == "--threads") {
         const auto count = countFrom(value, name == "--threads" ? 256 : 100'000);
-        if (count) (name == "--threads" ? options.threads : options.children) = *count;
+        if (count) (name == "--threads" ? options.threads : options.simulation.children) = *count;
         return count.has_value();
     }
     if (name == "--seeds") {
-        options.seeds = value == "tune" ? Seeds::tune : Seeds::judge;
+        options.simulation.seeds = value == "tune" ? Seeds::tune : Seeds::judge;
         return value == "tune" || value == "judge";
     }
     if (name == "--generator") {
         if (value == "all") return true;
-        options.generators.clear();
+        options.simulation.generators.clear();
         for (const Generator generator : kGenerators)
-            if (value == std::string(1, letterOf(generator))) options.generators = {generator};
-        return !options.generators.empty();
+            if (value == std::string(1, letterOf(generator)))
+                options.simulation.generators = {generator};
+        return !options.simulation.generators.empty();
     }
     if (name != "--policy") return false;
     const auto named = policiesFrom(value);
-    if (named) options.policies = *named;
+    if (named) options.simulation.policies = *named;
     return named.has_value();
 }
 
@@ -88,47 +85,6 @@ std::optional<Options> optionsFrom(int argc, char** argv) {
     return options;
 }
 
-/// Does `count` jobs on so many threads; which thread does which makes no difference.
-void doAll(int threads, std::size_t count, const std::function<void(std::size_t)>& job) {
-    std::atomic<std::size_t> next = 0;
-    const auto work = [&] {
-        for (std::size_t i = next++; i < count; i = next++) job(i);
-    };
-    std::vector<std::thread> workers;
-    for (int i = 1; i < threads; ++i) workers.emplace_back(work);
-    work();
-    for (std::thread& worker : workers) worker.join();
-}
-
-std::vector<Result> simulate(const Bank& bank, const Options& options) {
-    std::vector<BktModel> fitted(options.generators.size());
-    doAll(options.threads, fitted.size(),
-          [&](std::size_t i) { fitted[i] = fittedBkt(bank, options.generators[i]); });
-
-    const int classes = (options.children + kClassSize - 1) / kClassSize;
-    std::vector<Result> results;
-    std::vector<std::pair<MakeClassroom, MakeClassroom>> makers;  // a result's, and BKT's
-    for (std::size_t i = 0; i < fitted.size(); ++i)
-        for (const NamedPolicy& policy : policies(fitted[i])) {
-            if (std::find(options.policies.begin(), options.policies.end(), policy.name) ==
-                options.policies.end())
-                continue;
-            results.push_back({policy.name, options.generators[i], options.children, {}});
-            results.back().classes.resize(static_cast<std::size_t>(classes));
-            makers.emplace_back(policy.make, makeBkt(fitted[i]));
-        }
-    const auto in_a_result = static_cast<std::size_t>(classes);
-    doAll(options.threads, results.size() * in_a_result, [&](std::size_t job) {
-        Result& result = results[job / in_a_result];
-        const int number = static_cast<int>(job % in_a_result);
-        const int size = std::min(kClassSize, options.children - number * kClassSize);
-        result.classes[static_cast<std::size_t>(number)] =
-            runClass(bank, {result.generator, options.seeds, number, size},
-                     makers[job / in_a_result].first, makers[job / in_a_result].second);
-    });
-    return results;
-}
-
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -138,7 +94,7 @@ int main(int argc, char** argv) {
         return 2;
     }
     const Bank bank = makeBank(WRENLET_TEST_SHARE);
-    const auto results = simulate(bank, *options);
+    const auto results = simulate(bank, options->simulation, options->threads);
     if (options->json) {
         printJson(std::cout, results);
     } else {

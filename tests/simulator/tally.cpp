@@ -80,6 +80,7 @@ Bounded bounded(std::span<const Tally> own, std::span<const Tally> other, const 
     };
     Bounded result;
     result.value = figure(sum(own), sum(other));
+    const bool alone = own.data() == other.data();
     Random random(kResampleSeed);
     std::vector<double> drawn;
     for (int i = 0; i < kResamples; ++i) {
@@ -87,9 +88,10 @@ Bounded bounded(std::span<const Tally> own, std::span<const Tally> other, const 
         for (std::size_t n = 0; n < own.size(); ++n) {
             const std::size_t one = random.below(static_cast<std::uint32_t>(own.size()));
             a.add(own[one]);
-            b.add(other[one]);
+            if (!alone) b.add(other[one]);
         }
-        if (const double value = figure(a, b); !std::isnan(value)) drawn.push_back(value);
+        if (const double value = figure(a, alone ? a : b); !std::isnan(value))
+            drawn.push_back(value);
     }
     if (drawn.empty()) {
         result.bound = std::numeric_limits<double>::quiet_NaN();
