@@ -29,7 +29,7 @@ class AllOrNoneChild final : public Child {
             const bool is_skill = component.kind == Component::Kind::skill;
             // A skill is known where the strength lies over one half, more or less.
             const double likely =
-                is_skill ? clamp01(1.6 * drawSkillStrength(component.skill, nature, random) - 0.08)
+                is_skill ? clamp01(1.6 * drawSkillStrength(component.skill, nature, random) - 0.05)
                          : 1 - 0.9 * holes[i];
             states_.push_back({chance(random, likely), kLasts, 0});
         }

@@ -21,7 +21,8 @@ namespace {
 constexpr std::size_t kOfASkill = 16;  // items of a skill at least, where it has so many
 constexpr std::size_t kOfASound = 4;   // of a sound in a place
 constexpr std::size_t kOfALetter = 3;
-constexpr std::size_t kFewest = 3;  // under it a component is none
+constexpr std::size_t kOfAShield = 4;  // along each contrast that some children do not make
+constexpr std::size_t kFewest = 3;     // under it a component is none
 
 using CellKey = std::pair<std::string, Position>;
 
@@ -113,6 +114,42 @@ std::vector<std::vector<Candidate>> candidatesBySkill(const Vocabulary& all) {
     return by_skill;
 }
 
+std::optional<speech::Phoneme> phonemeBetweenSlashes(std::string_view text, std::size_t at) {
+    if (at >= text.size() || text[at] != '/') return std::nullopt;
+    const std::size_t end = text.find('/', at + 1);
+    if (end == text.npos) return std::nullopt;
+    return speech::fromIpa(text.substr(at + 1, end - at - 1));
+}
+
+bool beforeNasal(const Item& item, speech::Phoneme vowel, const Vocabulary& all) {
+    const Word* word = all.word(item.choices[item.answer].id);
+    if (word == nullptr) word = all.word(item.subject);
+    if (word == nullptr) return false;
+    for (std::size_t i = 0; i + 1 < word->sounds.size(); ++i) {
+        const auto next = word->sounds[i + 1].phoneme;
+        if (word->sounds[i].phoneme == vowel &&
+            (next == speech::Phoneme::m || next == speech::Phoneme::n ||
+             next == speech::Phoneme::ng))
+            return true;
+    }
+    return false;
+}
+
+/// What choosing it tells apart from the right choice, if it names sounds.
+std::optional<Contrast> contrastOf(const Item& item, const Choice& choice, const Vocabulary& all) {
+    const auto named = soundsNamed(choice.means);
+    if (!named) return std::nullopt;
+    return Contrast{named->asked, named->heard, item.turns_on.position,
+                    beforeNasal(item, named->asked, all)};
+}
+
+bool hasFoilAlong(const Item& item, const Shield& shield, const Vocabulary& all) {
+    return std::any_of(item.choices.begin(), item.choices.end(), [&](const Choice& choice) {
+        const auto contrast = contrastOf(item, choice, all);
+        return contrast && isAlong(*contrast, shield);
+    });
+}
+
 class Choosing {
   public:
     explicit Choosing(std::vector<std::vector<Candidate>> by_skill)
@@ -135,6 +172,20 @@ class Choosing {
                 if (best == nullptr) break;
                 take(*best, skill);
             }
+    }
+
+    /// Items along the contrasts that some children do not make: few items have such foils.
+    void fillShields(const Vocabulary& all) {
+        for (const Shield& shield : kShields) {
+            std::size_t taken = 0;
+            for (std::size_t skill = 0; skill < by_skill_.size(); ++skill)
+                for (Candidate& candidate : by_skill_[skill]) {
+                    if (taken == kOfAShield) break;
+                    if (candidate.taken || !hasFoilAlong(candidate.item, shield, all)) continue;
+                    take(candidate, skill);
+                    ++taken;
+                }
+        }
     }
 
     /// Sounds in a place and letters up to their share, each time from the skill that has the
@@ -187,43 +238,19 @@ class Choosing {
     std::map<CellKey, std::size_t> met_;
 };
 
-std::optional<speech::Phoneme> phonemeBetweenSlashes(std::string_view text, std::size_t at) {
-    if (at >= text.size() || text[at] != '/') return std::nullopt;
-    const std::size_t end = text.find('/', at + 1);
-    if (end == text.npos) return std::nullopt;
-    return speech::fromIpa(text.substr(at + 1, end - at - 1));
-}
-
-bool beforeNasal(const Item& item, speech::Phoneme vowel, const Vocabulary& all) {
-    const Word* word = all.word(item.choices[item.answer].id);
-    if (word == nullptr) word = all.word(item.subject);
-    if (word == nullptr) return false;
-    for (std::size_t i = 0; i + 1 < word->sounds.size(); ++i) {
-        const auto next = word->sounds[i + 1].phoneme;
-        if (word->sounds[i].phoneme == vowel &&
-            (next == speech::Phoneme::m || next == speech::Phoneme::n ||
-             next == speech::Phoneme::ng))
-            return true;
-    }
-    return false;
-}
-
 void addContrasts(Bank& bank, BankItem& made, const Vocabulary& all) {
     for (const Choice& choice : made.item.choices) {
-        const auto named = soundsNamed(choice.means);
-        int index = -1;
-        if (named) {
-            const Contrast contrast{named->asked, named->heard, made.item.turns_on.position,
-                                    beforeNasal(made.item, named->asked, all)};
-            const auto found = std::find(bank.contrasts.begin(), bank.contrasts.end(), contrast);
-            index = static_cast<int>(found - bank.contrasts.begin());
-            if (found == bank.contrasts.end()) bank.contrasts.push_back(contrast);
-            if (named->heard) {
-                const int distance = speech::distance(named->asked, *named->heard);
-                if (made.nearest == 0 || distance < made.nearest) made.nearest = distance;
-            }
+        const auto contrast = contrastOf(made.item, choice, all);
+        if (!contrast) {
+            made.contrasts.push_back(-1);
+            continue;
         }
-        made.contrasts.push_back(index);
+        const auto found = std::find(bank.contrasts.begin(), bank.contrasts.end(), *contrast);
+        made.contrasts.push_back(static_cast<int>(found - bank.contrasts.begin()));
+        if (found == bank.contrasts.end()) bank.contrasts.push_back(*contrast);
+        if (!contrast->heard) continue;
+        const int distance = speech::distance(contrast->asked, *contrast->heard);
+        if (made.nearest == 0 || distance < made.nearest) made.nearest = distance;
     }
 }
 
@@ -246,9 +273,16 @@ std::optional<NamedSounds> soundsNamed(std::string_view means) {
     return std::nullopt;
 }
 
+bool isAlong(const Contrast& contrast, const Shield& shield) {
+    if (!contrast.heard || (shield.before_nasal_only && !contrast.before_nasal)) return false;
+    return (contrast.asked == shield.a && *contrast.heard == shield.b) ||
+           (contrast.asked == shield.b && *contrast.heard == shield.a);
+}
+
 Bank makeBank(const std::filesystem::path& share) {
     const Vocabulary all = wholeList(share);
     Choosing choosing(candidatesBySkill(all));
+    choosing.fillShields(all);
     choosing.fillSkills();
     choosing.fillSounds();
 

@@ -33,6 +33,21 @@ struct Contrast {
     bool operator==(const Contrast&) const = default;
 };
 
+/// A contrast that an accent or a first language does not make (the facts on Spanish speakers; two
+/// mergers of American English), under the name that content/practice/shield.hpp takes.
+struct Shield {
+    const char* name;
+    speech::Phoneme a, b;
+    bool before_nasal_only;
+};
+inline constexpr Shield kShields[] = {
+    {"b/v", speech::Phoneme::b, speech::Phoneme::v, false},
+    {"ɪ/i", speech::Phoneme::ih, speech::Phoneme::iy, false},
+    {"θ/t", speech::Phoneme::th, speech::Phoneme::t, false},
+    {"cot-caught", speech::Phoneme::aa, speech::Phoneme::ao, false},
+    {"pin-pen", speech::Phoneme::ih, speech::Phoneme::eh, true}};
+bool isAlong(const Contrast& contrast, const Shield& shield);
+
 struct BankItem {
     exercise::Item item;
     int skill = 0;               // component

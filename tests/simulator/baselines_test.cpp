@@ -1,7 +1,9 @@
 // The baselines against published or closed values, and that each does what its name says.
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <cmath>
+#include <numbers>
 #include <set>
 
 #include "content/common/random.hpp"
@@ -63,7 +65,7 @@ TEST_CASE("Simulator: the Beta distribution against a published interval and clo
     for (const double x : {0.05, 0.3, 0.5, 0.9}) {
         CHECK(betaBelow(x, 1, 1) == Approx(x));
         CHECK(betaBelow(x, 3, 1) == Approx(x * x * x));
-        CHECK(betaBelow(x, 0.5, 0.5) == Approx(2 / M_PI * std::asin(std::sqrt(x))));
+        CHECK(betaBelow(x, 0.5, 0.5) == Approx(2 / std::numbers::pi * std::asin(std::sqrt(x))));
     }
 }
 

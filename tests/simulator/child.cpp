@@ -16,8 +16,12 @@ const std::vector<std::string>& Child::shields() const {
 }
 
 int Child::choose(int item, double attention, Random& random) const {
+    if (!chance(random, pRight(item, attention))) return anyFoil(item, random);
+    return bank_.items[static_cast<std::size_t>(item)].item.answer;
+}
+
+int Child::anyFoil(int item, Random& random) const {
     const exercise::Item& asked = bank_.items[static_cast<std::size_t>(item)].item;
-    if (chance(random, pRight(item, attention))) return asked.answer;
     const auto other =
         static_cast<int>(random.below(static_cast<std::uint32_t>(asked.choices.size() - 1)));
     return other < asked.answer ? other : other + 1;

@@ -46,6 +46,7 @@ class Child {
 
   protected:
     virtual int choose(int item, double attention, Random& random) const;
+    int anyFoil(int item, Random& random) const;
 
     const Bank& bank_;
     const Nature nature_;

@@ -26,17 +26,6 @@ constexpr double kPaceOfContrast = 0.07, kPaceOfSkill = 0.05;
 constexpr double kElsewhere = 0.35, kSameAsked = 0.12;  // of it, to related contrasts
 constexpr double kOvernightLoss = 0.35, kSpacing = 0.7;
 
-struct Shield {
-    const char* name;  // as content/practice/shield.hpp takes it
-    Phoneme a, b;
-    bool before_nasal_only;
-};
-constexpr Shield kShields[] = {{"b/v", Phoneme::b, Phoneme::v, false},
-                               {"ɪ/i", Phoneme::ih, Phoneme::iy, false},
-                               {"θ/t", Phoneme::th, Phoneme::t, false},
-                               {"cot-caught", Phoneme::aa, Phoneme::ao, false},
-                               {"pin-pen", Phoneme::ih, Phoneme::eh, true}};
-
 struct Level {
     double now = 0, today = 0;
     int days = 0;
@@ -122,7 +111,7 @@ class ConfusedChild final : public Child {
   protected:
     int choose(int item, double attention, Random& random) const override {
         const BankItem& asked = bank_.items[static_cast<std::size_t>(item)];
-        if (chance(random, nature_.slip)) return Child::choose(item, 0, random);
+        if (chance(random, nature_.slip)) return anyFoil(item, random);
         double at = random.unit() * weights(asked, item, attention, true);
         for (std::size_t i = 0; i + 1 < asked.item.choices.size(); ++i) {
             at -= weight_[i];
@@ -144,10 +133,7 @@ class ConfusedChild final : public Child {
     bool isShielded(const Contrast& contrast) const {
         return std::any_of(std::begin(kShields), std::end(kShields), [&](const Shield& shield) {
             if (std::find(names_.begin(), names_.end(), shield.name) == names_.end()) return false;
-            if (!contrast.heard || (shield.before_nasal_only && !contrast.before_nasal))
-                return false;
-            return (contrast.asked == shield.a && *contrast.heard == shield.b) ||
-                   (contrast.asked == shield.b && *contrast.heard == shield.a);
+            return isAlong(contrast, shield);
         });
     }
 
@@ -168,7 +154,7 @@ class ConfusedChild final : public Child {
         for (std::size_t i = 0; i < asked.item.choices.size(); ++i) {
             double similar = 1;
             if (static_cast<int>(i) != asked.item.answer) {
-                const double by_skill = std::pow(1 - skill, 2.5);
+                const double by_skill = std::pow(1 - skill, 3);
                 double by_sound = 0;
                 if (const int contrast = asked.contrasts[i]; contrast >= 0) {
                     const auto index = static_cast<std::size_t>(contrast);

@@ -22,7 +22,7 @@ Profile drawProfile(Random& random) {
     return Profile::high;
 }
 
-constexpr double kLevel[] = {-0.41, -0.08, 0.13, 0.21};
+constexpr double kLevel[] = {-0.44, -0.10, 0.13, 0.21};
 constexpr double kHoleShare[] = {0.50, 0.28, 0.15, 0.06};
 constexpr double kPaceOf[] = {0.65, 0.85, 1.0, 1.15};
 
