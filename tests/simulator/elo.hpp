@@ -12,7 +12,7 @@ double eloExpected(double rating, double opponent);
 /// The rating after games in which `score` points were won where `expected` were.
 double eloAfter(double rating, double k, double score, double expected);
 
-/// Asks the item whose success is likeliest to be 85 %.
+/// Asks the item whose chance of success lies nearest to 85 %.
 MakeClassroom makeElo();
 
 }  // namespace wrenlet::simulator

@@ -162,10 +162,14 @@ class Run {
                                             order.begin());
         };
         const std::size_t n = place.places.size();
-        if (!exercise::keepsOrder(asked)) do {
-                random.shuffle(order);
-            } while (n >= 2 && place.places[n - 1] == place.places[n - 2] &&
-                     answerPlace() == place.places[n - 1]);
+        const auto isThird = [&] {
+            return n >= 2 && place.places[n - 1] == place.places[n - 2] &&
+                   answerPlace() == place.places[n - 1];
+        };
+        if (!exercise::keepsOrder(asked)) {
+            random.shuffle(order);
+            while (isThird()) random.shuffle(order);
+        }
         place.places.push_back(answerPlace());
         return order;
     }
