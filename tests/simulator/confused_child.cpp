@@ -2,9 +2,9 @@
 // "Detection and recognition", 1963: similarity times bias, over the sum of them), where alike is
 // what sounds.hpp says. There is no state for a sound at all: learning makes two sounds less alike
 // in one place, and what a row is worth follows from the foils it is asked with. Foils that name no
-// sounds are as alike as the child is weak at the skill. A quarter of the children do not make one
-// or two contrasts of English (facts on Spanish speakers and American mergers): those they never
-// tell apart, never learn, and are not blamed for.
+// sounds are as alike as the child is weak at the skill (weaker where a letter is a hole). A
+// quarter of the children do not make one or two contrasts of English (facts on Spanish speakers
+// and American mergers): those they never tell apart, never learn, and are not blamed for.
 #include <algorithm>
 #include <array>
 #include <cmath>
