@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 
+#include "content/speech/features.hpp"
+
 namespace wrenlet::speech {
 
 namespace {
@@ -11,10 +13,6 @@ using P = Phoneme;
 
 bool isReduced(P phoneme) {
     return phoneme == P::ax || phoneme == P::ih;
-}
-
-bool glides(P phoneme) {
-    return phoneme == P::ay || phoneme == P::aw || phoneme == P::oy;
 }
 
 /// Words that lose their vowel at the end of a compound and are still heard as themselves.
@@ -59,7 +57,7 @@ class Joint {
         // fire: one beat or two
         const bool both_r = (sound.phoneme == P::er || sound.phoneme == P::r) &&
                             (heard.phoneme == P::er || heard.phoneme == P::r);
-        if (both_r) return i > 0 && glides(part[i - 1].phoneme);
+        if (both_r) return i > 0 && glidesFar(part[i - 1].phoneme);
         if (!isVowel(sound.phoneme) || !isReduced(heard.phoneme)) return false;
         return heard.stress != Stress::primary &&
                (sound.stress == Stress::none || isWeakPart(part));

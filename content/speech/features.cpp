@@ -118,6 +118,10 @@ bool isChecked(Phoneme phoneme) {
     }
 }
 
+bool glidesFar(Phoneme phoneme) {
+    return phoneme == Phoneme::ay || phoneme == Phoneme::aw || phoneme == Phoneme::oy;
+}
+
 namespace {
 
 template <class Scale>

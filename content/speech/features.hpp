@@ -50,4 +50,8 @@ bool isContinuant(Phoneme phoneme);
 /// True iff the vowel is short and, when stressed, needs a consonant after it in its syllable.
 bool isChecked(Phoneme phoneme);
 
+/// True iff the vowel moves so far that some hear half a beat before an /l/ or /ɹ/ after it: /aɪ/,
+/// /aʊ/, /ɔɪ/.
+bool glidesFar(Phoneme phoneme);
+
 }  // namespace wrenlet::speech

@@ -44,8 +44,36 @@ std::size_t codaLength(const Sound& vowel, std::span<const Sound> between) {
     return takes_one && coda == 0 && !between.empty() ? 1 : coda;
 }
 
-bool glides(P phoneme) {
-    return phoneme == P::ay || phoneme == P::aw || phoneme == P::oy;
+bool isUnstressedVowel(const Pronunciation& word, std::size_t at) {
+    return at < word.size() && isVowel(word[at].phoneme) && word[at].stress == Stress::none;
+}
+
+/// True iff the sound at `at` is this one and no vowel follows, which would take it: /l/ of "owl",
+/// not of "pilot".
+bool closes(const Pronunciation& word, std::size_t at, P phoneme) {
+    return at < word.size() && word[at].phoneme == phoneme &&
+           (at + 1 == word.size() || !isVowel(word[at + 1].phoneme));
+}
+
+/// A vowel that runs into /l/ or /ɹ/ at the end of its syllable, with half a beat between: fire,
+/// owl, towel, jewel, squirrel.
+bool hasAHalfBeat(const Pronunciation& word, std::size_t at) {
+    const P vowel = word[at].phoneme;
+    const P next = at + 1 < word.size() ? word[at + 1].phoneme : vowel;
+    if (next == P::ax && closes(word, at + 2, P::l))
+        return glidesFar(vowel) || vowel == P::uw || vowel == P::er;
+    return glidesFar(vowel) &&
+           (next == P::er || closes(word, at + 1, P::r) || closes(word, at + 1, P::l));
+}
+
+/// A weak vowel between a consonant and a weak beat with /ɹ/ (camera, battery), or one before a
+/// last /li/ (family, broccoli), that many leave out: two beats or three. From memory of what
+/// English dictionaries bracket.
+bool mayLoseItsBeat(const Pronunciation& word, std::size_t at) {
+    if (at < 2 || !isUnstressedVowel(word, at) || isVowel(word[at - 1].phoneme)) return false;
+    if (word[at].phoneme == P::er) return isUnstressedVowel(word, at + 1);
+    return word[at].phoneme == P::ax && at + 3 == word.size() && word[at + 1].phoneme == P::l &&
+           word[at + 2].phoneme == P::iy && isUnstressedVowel(word, at + 2);
 }
 
 }  // namespace
@@ -74,16 +102,8 @@ int syllableCount(const Pronunciation& word) {
 }
 
 bool countVaries(const Pronunciation& word) {
-    const auto at = [&word](std::size_t i) {
-        return i < word.size() ? std::optional(word[i].phoneme) : std::nullopt;
-    };
-    for (std::size_t i = 0; i < word.size(); ++i) {
-        const auto next = at(i + 1);
-        const bool schwa_l = next == P::ax && at(i + 2) == P::l;
-        if (glides(word[i].phoneme) && (next == P::er || next == P::r || next == P::l || schwa_l))
-            return true;
-        if (word[i].phoneme == P::er && schwa_l) return true;
-    }
+    for (std::size_t i = 0; i < word.size(); ++i)
+        if (hasAHalfBeat(word, i) || mayLoseItsBeat(word, i)) return true;
     return false;
 }
 

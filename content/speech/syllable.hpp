@@ -13,7 +13,7 @@ namespace wrenlet::speech {
 int syllableCount(const Pronunciation& word);
 
 /// True iff speakers count the word differently: fire, our, towel, owl, squirrel have one beat or
-/// two. Such a word is no item on syllables.
+/// two, camera and family two or three. Such a word is no item on syllables.
 bool countVaries(const Pronunciation& word);
 
 /// The syllables in order; together they are the word. Each consonant goes to the following vowel
