@@ -62,6 +62,19 @@ Phoneme beforeR(Phoneme vowel, std::string_view word) {
     }
 }
 
+/// The first beat of "giraffe" and "around", listed now as one sound, now as two: before a stressed
+/// vowel it is heard as a weak vowel, and /ɹ/ begins the next beat.
+void partWeakR(Pronunciation& sounds) {
+    const auto vowel = std::find_if(sounds.begin(), sounds.end(),
+                                    [](const Sound& sound) { return isVowel(sound.phoneme); });
+    if (vowel == sounds.end() || vowel->phoneme != Phoneme::er || vowel->stress != Stress::none)
+        return;
+    const auto next = vowel + 1;
+    if (next == sounds.end() || !isVowel(next->phoneme) || next->stress == Stress::none) return;
+    vowel->phoneme = Phoneme::ax;
+    sounds.insert(next, Sound{Phoneme::r});
+}
+
 void normaliseVowels(std::string_view word, Pronunciation& sounds) {
     for (std::size_t i = 0; i + 1 < sounds.size(); ++i) {
         Sound& vowel = sounds[i];
@@ -116,6 +129,7 @@ std::vector<Pronunciation> repaired(std::string_view word, std::vector<Pronuncia
     std::vector<Pronunciation> kept;
     for (Pronunciation& sounds : listed) {
         normaliseVowels(word, sounds);
+        partWeakR(sounds);
         if (std::find(kept.begin(), kept.end(), sounds) == kept.end())
             kept.push_back(std::move(sounds));
     }

@@ -57,6 +57,18 @@ TEST_CASE("Vowels listed unevenly are made one, so that true rhymes are heard") 
     CHECK_FALSE(rhyme("deer", "door"));
 }
 
+TEST_CASE("A weak beat before a stressed one gives its r away, as it is heard") {
+    CHECK(ipa(said("giraffe")) == "dʒəɹæf");
+    CHECK(ipa(said("around")) == "əɹaʊnd");
+    CHECK(ipa(said("garage")) == "ɡəɹɑʒ");
+    CHECK(ipa(said("parade")) == "pəɹeɪd");
+    // Not one that is stressed, ends a part, or stands before a weak beat.
+    CHECK(ipa(said("syrup")) == "sɝəp");
+    CHECK(ipa(said("surprise")) == "sɝpɹaɪz");
+    CHECK(ipa(said("overalls")) == "oʊvɝɔlz");
+    CHECK(ipa(said("camera")) == "kæmɝə");
+}
+
 TEST_CASE("The dictionary's lines are read strictly") {
     CHECK(ipa(*fromArpabetLine("CH IH1 P M AH2 NG K")) == "tʃɪpmʌŋk");
     CHECK(fromArpabetLine("AH0 B AW1 T")->front().phoneme == Phoneme::ax);
