@@ -2,6 +2,7 @@
 
 #include <optional>
 
+#include "content/speech/features.hpp"
 #include "content/speech/syllable.hpp"
 
 namespace wrenlet::speech {
@@ -51,6 +52,16 @@ Pronunciation rhymingPart(const Pronunciation& word) {
     return vowel ? slice(word, *vowel, word.size()) : Pronunciation{};
 }
 
+Pronunciation rhymingKey(const Pronunciation& word) {
+    Pronunciation part = rhymingPart(word);
+    for (std::size_t i = 1; i < part.size(); ++i) {
+        const bool closes = i + 1 == part.size() || !isVowel(part[i + 1].phoneme);
+        if (part[i].phoneme == Phoneme::r && closes && glidesFar(part[i - 1].phoneme))
+            part[i].phoneme = Phoneme::er;
+    }
+    return part;
+}
+
 Pronunciation rhymingOnset(const Pronunciation& word) {
     const auto vowel = stressedVowel(word);
     return vowel ? onsetBefore(word, *vowel) : Pronunciation{};
@@ -59,7 +70,7 @@ Pronunciation rhymingOnset(const Pronunciation& word) {
 RhymeKind rhymeKind(const Pronunciation& a, const Pronunciation& b) {
     if (!stressedVowel(a) || !stressedVowel(b)) return RhymeKind::none;
     if (sameSounds(a, b)) return RhymeKind::homophone;
-    if (!sameSounds(rhymingPart(a), rhymingPart(b))) return RhymeKind::none;
+    if (!sameSounds(rhymingKey(a), rhymingKey(b))) return RhymeKind::none;
     return sameSounds(rhymingOnset(a), rhymingOnset(b)) ? RhymeKind::identical : RhymeKind::perfect;
 }
 
@@ -108,6 +119,9 @@ RhymeVerdict rhymeVerdict(const Pronunciation& a, const Pronunciation& b,
     verdict.answer = rhymes ? RhymeAnswer::yes : RhymeAnswer::no;
     for (const Accent accent : accents) {
         const RhymeKind there = rhymeKind(inAccent(accent, a), inAccent(accent, b));
+        if (verdict.kind == RhymeKind::none && there == RhymeKind::homophone)
+            verdict.why += " They are one word to the ear " + std::string(accentMeaning(accent)) +
+                           ", which is no rhyme either.";
         if ((there == RhymeKind::perfect) == rhymes) continue;
         verdict.answer = RhymeAnswer::depends;
         verdict.why += rhymes ? " They are no rhyme " : " They rhyme ";

@@ -27,6 +27,10 @@ RhymeKind rhymeKind(const Pronunciation& a, const Pronunciation& b);
 /// vowel has no rhyming part.
 Pronunciation rhymingPart(const Pronunciation& word);
 
+/// The rhyming part as it is compared: /ɹ/ after a vowel that glides is one sound, whether it is
+/// listed with a beat of its own (choir, tire) or without (choirs, admire).
+Pronunciation rhymingKey(const Pronunciation& word);
+
 /// What rhyming words do not share: the consonants before their rhyming part, as many as English
 /// words begin with: /l/ of "believe", /st/ of "mistake".
 Pronunciation rhymingOnset(const Pronunciation& word);

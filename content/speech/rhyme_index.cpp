@@ -31,7 +31,7 @@ RhymeIndex::RhymeIndex(const Lexicon& lexicon) {
         const auto at = static_cast<std::uint32_t>(words_.size());
         words_ += word;
         for (const Pronunciation& sounds : said) {
-            std::string rime = packed(rhymingPart(sounds));
+            std::string rime = packed(rhymingKey(sounds));
             if (rime.empty()) continue;
             rows.push_back({std::move(rime), packed(rhymingOnset(sounds)), at,
                             static_cast<std::uint8_t>(word.size()), &sounds == &said.front()});
@@ -69,7 +69,7 @@ std::string_view RhymeIndex::onsetOf(const Group& group) const {
 }
 
 std::vector<RhymingWord> RhymeIndex::rhymesOf(const Pronunciation& said) const {
-    const std::string rime = packed(rhymingPart(said)), onset = packed(rhymingOnset(said));
+    const std::string rime = packed(rhymingKey(said)), onset = packed(rhymingOnset(said));
     std::vector<RhymingWord> found;
     if (rime.empty()) return found;
     auto group =
