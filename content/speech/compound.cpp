@@ -114,6 +114,26 @@ Pronunciation heardIn(const std::vector<Pronunciation>& first,
     return {};
 }
 
+/// "merry-go-round" as its three words; nothing when one is not listed or it sounds otherwise.
+std::vector<CompoundSplit> cutAtHyphens(std::string_view word, const WordLookUp& look_up,
+                                        const std::vector<Pronunciation>& listed) {
+    CompoundSplit split;
+    std::vector<Pronunciation> said;
+    for (std::size_t begin = 0; begin <= word.size();) {
+        const std::size_t end = std::min(word.find('-', begin), word.size());
+        split.parts.emplace_back(word.substr(begin, end - begin));
+        const auto part = look_up(split.parts.back());
+        if (part.empty()) return {};
+        said.push_back(part.front());
+        begin = end + 1;
+    }
+    if (listed.empty()) split.said = joined(said);
+    for (const Pronunciation& whole : listed)
+        if (split.said.empty() && joinsTo(said, whole)) split.said = whole;
+    if (split.said.empty()) return {};
+    return {std::move(split)};
+}
+
 }  // namespace
 
 bool joinsTo(std::span<const Pronunciation> parts, const Pronunciation& whole) {
@@ -134,6 +154,7 @@ Pronunciation joined(std::span<const Pronunciation> parts) {
 
 std::vector<CompoundSplit> compoundParts(std::string_view word, const WordLookUp& look_up) {
     const std::vector<Pronunciation> listed = look_up(word);
+    if (word.find('-') != word.npos) return cutAtHyphens(word, look_up, listed);
     std::vector<CompoundSplit> splits;
     for (std::size_t cut = 2; cut + 2 <= word.size(); ++cut) {
         const std::string_view a = word.substr(0, cut), b = word.substr(cut);

@@ -27,14 +27,15 @@ Pronunciation joined(std::span<const Pronunciation> parts);
 using WordLookUp = std::function<std::vector<Pronunciation>(std::string_view)>;
 
 struct CompoundSplit {
-    std::vector<std::string> parts;  // two words: {"tree", "house"}
+    std::vector<std::string> parts;  // {"tree", "house"}; with hyphens maybe more than two
     Pronunciation said;              // the word as its parts say it, or as it is listed
 };
 
 /// The ways to cut `word` (lower case) into two listed words that it sounds like; for a word that
-/// is not listed, into any two listed words. The likeliest first. Endings and beginnings (-less,
-/// un-) and very short words are no parts. By sound and letters alone some are wrong (checkmate,
-/// nickname): it is for a warning and for offering how an unknown word is said, never for an item.
+/// is not listed, into any two listed words. One with hyphens is cut at all of them. The likeliest
+/// first. Endings and beginnings (-less, un-) and very short words are no parts. By sound and
+/// letters alone some are wrong (checkmate, nickname): it is for a warning and for offering how an
+/// unknown word is said, never for an item.
 std::vector<CompoundSplit> compoundParts(std::string_view word, const WordLookUp& look_up);
 
 }  // namespace wrenlet::speech

@@ -133,3 +133,19 @@ TEST_CASE("Compound: an unknown word is said as its parts are") {
     }
     CHECK(split("zzyzxqv").empty());
 }
+
+TEST_CASE("Compound: a word with hyphens is cut at all of them") {
+    const auto cut = [](std::string_view word) {
+        std::string text;
+        const auto splits = split(word);
+        if (splits.empty()) return text;
+        for (const std::string& part : splits.front().parts) text += part + " ";
+        return text + ipa(splits.front().said);
+    };
+    CHECK(cut("ice-cream") == "ice cream aɪskɹim");
+    CHECK(cut("teddy-bear") == "teddy bear tɛdibɛɹ");
+    CHECK(cut("jack-o-lantern") == "jack o lantern dʒækoʊlæntɝn");
+    CHECK(cut("zzyzx-cat") == "");
+    CHECK(cut("cat-") == "");
+    CHECK(cut("-") == "");
+}
