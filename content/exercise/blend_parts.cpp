@@ -35,7 +35,7 @@ std::vector<Blend> asCompound(const Vocabulary& vocabulary, const Word& word) {
 
 std::vector<Blend> asSyllables(const Word& word) {
     const int count = speech::syllableCount(word.sounds);
-    if (!word.compound.empty() || count < 2 || count > 3) return {};
+    if (!breaksBySound(word) || count < 2 || count > 3) return {};
     if (speech::countVaries(word.sounds) || speech::isAmbisyllabic(word.sounds)) return {};
     return {blendOf(word, speech::syllables(word.sounds))};
 }

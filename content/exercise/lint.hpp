@@ -12,6 +12,7 @@
 #include "content/exercise/skill.hpp"
 #include "content/exercise/vocabulary.hpp"
 #include "content/speech/accent.hpp"
+#include "content/speech/block_list.hpp"
 
 namespace wrenlet::exercise {
 
@@ -23,6 +24,7 @@ namespace wrenlet::exercise {
 ///   accent-dependent       an accent says it with another sound
 ///   count-varies           speakers count its syllables differently
 ///   no-picture             it can be heard and never chosen; a compound's part needs none
+///   rude                   it is written or said like a word that is not fit for class
 ///   rude-remainder         what an exercise would leave of it is not fit for class
 /// Of words together:
 ///   shared-picture         two have one picture
@@ -50,7 +52,12 @@ struct LintRules {
                                            speech::Accent::pin_pen};
     /// Whether a pronunciation is unfit for class; null: nothing is.
     std::function<bool(const speech::Pronunciation&)> is_rude;
+    /// The same for a word as it is written.
+    std::function<bool(std::string_view)> is_rude_written;
 };
+
+/// The usual rules, with what `blocked` keeps out. REQUIRES: `blocked` outlives them.
+LintRules rulesWith(const speech::BlockList& blocked);
 
 /// `vocabulary` holds the parts of compounds; `word` need not be in it.
 std::vector<Lint> lintWord(const Word& word, const Vocabulary& vocabulary, const LintRules& rules);

@@ -111,8 +111,9 @@ class Suggester {
     bool isRude(const Word& word, const LintRules& rules) const {
         if (!rules.is_rude) return false;
         const std::vector<Lint> found = lintWord(word, list_, rules);
-        return std::any_of(found.begin(), found.end(),
-                           [](const Lint& lint) { return lint.code == "rude-remainder"; });
+        return std::any_of(found.begin(), found.end(), [](const Lint& lint) {
+            return lint.code == "rude" || lint.code == "rude-remainder";
+        });
     }
 
     Vocabulary with(const Ids& ids) const {

@@ -111,7 +111,15 @@ class WordLint {
     }
 
     void rude() {
-        if (!rules_.is_rude) return;
+        const bool written = rules_.is_rude_written && rules_.is_rude_written(word_.text);
+        if (written || (rules_.is_rude && rules_.is_rude(word_.sounds)))
+            add("rude", quoted(word_) + " may be heard as a rude word, so it is never asked.",
+                "Take another word.");
+        else if (rules_.is_rude)
+            rudeRemainder();
+    }
+
+    void rudeRemainder() {
         const Pronunciation& sounds = word_.sounds;
         if (speech::syllableCount(sounds) == 1) {
             for (std::size_t i = 0; i < sounds.size() && sounds.size() > 1; ++i) {
@@ -160,6 +168,13 @@ class WordLint {
 };
 
 }  // namespace
+
+LintRules rulesWith(const speech::BlockList& blocked) {
+    LintRules rules;
+    rules.is_rude = [&blocked](const Pronunciation& sounds) { return blocked.blocks(sounds); };
+    rules.is_rude_written = [&blocked](std::string_view word) { return blocked.blocks(word); };
+    return rules;
+}
 
 std::vector<Lint> lintWord(const Word& word, const Vocabulary& vocabulary, const LintRules& rules) {
     return WordLint(word, vocabulary, rules).take();

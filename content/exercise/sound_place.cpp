@@ -63,6 +63,10 @@ std::size_t clusterSounds(const Pronunciation& sounds) {
     return count;
 }
 
+bool breaksBySound(const Word& word) {
+    return word.compound.empty() && word.text.find('-') == std::string::npos;
+}
+
 std::string inSlashes(Phoneme phoneme) {
     return "/" + std::string(speech::ipa(phoneme)) + "/";
 }

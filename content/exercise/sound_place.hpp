@@ -33,6 +33,10 @@ std::string_view placeName(Position position);  // "first", "last", "in the midd
 /// Consonants that stand right after another consonant: 1 in "stop", 2 in "stamp".
 std::size_t clusterSounds(const speech::Pronunciation& sounds);
 
+/// True iff its syllables break where its sounds say: not of "ice-cream" without its parts, which
+/// its sounds alone would break like "I scream".
+bool breaksBySound(const Word& word);
+
 std::string inSlashes(speech::Phoneme phoneme);              // "/k/"
 std::string inSlashes(const speech::Pronunciation& sounds);  // "/kæt/"
 

@@ -13,7 +13,7 @@ using speech::Pronunciation;
 
 std::vector<Pronunciation> sureSyllables(const Word& word) {
     const int count = speech::syllableCount(word.sounds);
-    if (!word.compound.empty() || count < 2 || count > 4) return {};
+    if (!breaksBySound(word) || count < 2 || count > 4) return {};
     if (speech::countVaries(word.sounds)) return {};
     return speech::syllables(word.sounds);
 }

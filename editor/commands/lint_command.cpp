@@ -22,16 +22,16 @@ std::string guessOf(const exercise::Word& word, const KnownWords& known) {
 
 std::vector<Lint> lintOf(const UnitAtHand& unit, const std::vector<exercise::Skill>& skills) {
     const OpenedUnit& opened = unit.opened;
-    exercise::LintRules rules;
-    rules.is_rude = [&unit](const speech::Pronunciation& sounds) {
-        return unit.blocked.blocks(sounds);
-    };
+    const exercise::LintRules rules = exercise::rulesWith(unit.blocked);
     std::vector<Lint> found;
-    for (const exercise::Word& word : opened.asked)
+    for (const exercise::Word& word : opened.asked) {
         for (Lint& lint : exercise::lintWord(word, opened.vocabulary, rules)) {
             if (word.sounds.empty()) lint.way_out += guessOf(word, unit.known);
             found.push_back(std::move(lint));
         }
+        if (!word.compound.empty() || word.sounds.empty()) continue;
+        if (auto lint = unit.known.looksCompound(word.id)) found.push_back(std::move(*lint));
+    }
     for (Lint& lint : exercise::lintTogether({opened.asked, {}}, rules))
         found.push_back(std::move(lint));
     for (const exercise::SkillRow& row : exercise::skillTable()) {

@@ -30,14 +30,33 @@ std::string listed(const std::vector<std::string>& all, std::string_view between
     return text;
 }
 
+struct Knowledge {
+    KnownWords words;
+    speech::BlockList blocked;
+};
+
+std::optional<Knowledge> knowledgeIn(const std::filesystem::path& assets, std::ostream& err) {
+    Result<KnownWords> words = KnownWords::open(assets);
+    Result<speech::BlockList> blocked = speech::BlockList::open(assets / "blocked.bin");
+    for (const auto* problems : {&words.problems(), &blocked.problems()})
+        for (const Problem& problem : *problems) err << sentence(problem) << "\n";
+    if (!words.ok() || !blocked.ok()) return std::nullopt;
+    return Knowledge{std::move(words.value()), std::move(blocked.value())};
+}
+
 /// What is to be said of the word itself; which picture it gets is a unit's matter.
-void addLint(const KnownWord& word, std::vector<Warning>& warnings) {
-    const exercise::Word asked{word.text, word.text, word.sounds, {}, "any"};
-    for (exercise::Lint& lint : exercise::lintWord(asked, {}, {}))
+void addLint(const KnownWord& word, const Knowledge& known, std::vector<Warning>& warnings) {
+    const exercise::Vocabulary& classroom = known.words.classroom();
+    const exercise::Word* listed = classroom.word(word.id);
+    exercise::Word asked{word.text, word.text, word.sounds, {}, "any"};
+    if (listed != nullptr) asked.compound = listed->compound;
+    auto found = exercise::lintWord(asked, classroom, exercise::rulesWith(known.blocked));
+    if (auto looks = known.words.looksCompound(word.text)) found.push_back(std::move(*looks));
+    for (exercise::Lint& lint : found)
         warnings.push_back({std::move(lint.code), std::move(lint.why), std::move(lint.way_out)});
 }
 
-std::vector<Warning> warningsOf(const KnownWord& word) {
+std::vector<Warning> warningsOf(const KnownWord& word, const Knowledge& known) {
     std::vector<Warning> warnings;
     if (word.confirm_by_ear)
         warnings.push_back({"confirm-by-ear",
@@ -56,7 +75,7 @@ std::vector<Warning> warningsOf(const KnownWord& word) {
         warnings.push_back({"several-senses",
                             "The spelling also stands for " + listed(word.other_senses, ", ") + ".",
                             "Ask for the one you mean by that name, and let its picture tell."});
-    addLint(word, warnings);
+    addLint(word, known, warnings);
     return warnings;
 }
 
@@ -73,7 +92,7 @@ Json phonemes(const Pronunciation& sounds) {
     return list;
 }
 
-Json wordJson(const KnownWord& word) {
+Json wordJson(const KnownWord& word, const Knowledge& known) {
     Json json;
     json["word"] = word.text;
     json["sense"] = word.sense.empty() ? Json() : Json(word.sense);
@@ -91,13 +110,13 @@ Json wordJson(const KnownWord& word) {
     json["compound"] = word.compound.empty() ? Json() : Json(word.compound);
     json["source"] = speech::saidByName(word.source);
     json["warnings"] = Json::array();
-    for (const Warning& warning : warningsOf(word))
+    for (const Warning& warning : warningsOf(word, known))
         json["warnings"].push_back(
             {{"code", warning.code}, {"why", warning.why}, {"way_out", warning.way_out}});
     return json;
 }
 
-void printWord(const KnownWord& word, std::ostream& out) {
+void printWord(const KnownWord& word, const Knowledge& known, std::ostream& out) {
     out << word.text << (word.sense.empty() ? "" : " (" + word.sense + ")") << "  "
         << inSlashes(word.sounds) << "\n  syllables   ";
     for (std::size_t i = 0; i < word.syllables.size(); ++i)
@@ -112,7 +131,7 @@ void printWord(const KnownWord& word, std::ostream& out) {
     out << ", last " << speech::ipa(word.sounds.back().phoneme) << "\n";
     if (!word.compound.empty()) out << "  compound    " << listed(word.compound, " + ") << "\n";
     out << "  source      " << speech::saidByName(word.source) << "\n";
-    for (const Warning& warning : warningsOf(word))
+    for (const Warning& warning : warningsOf(word, known))
         out << "  " << warning.code << ": " << warning.why << " " << warning.way_out << "\n";
 }
 
@@ -135,21 +154,20 @@ int wordCommand(std::span<const std::string> args, Console console) {
         console.err << "Name a word.\nUse: " << kUse;
         return 2;
     }
-    const Result<KnownWords> words = KnownWords::open(console.assets);
-    for (const Problem& problem : words.problems()) console.err << sentence(problem) << "\n";
-    if (!words.ok()) return 1;
+    const std::optional<Knowledge> known = knowledgeIn(console.assets, console.err);
+    if (!known) return 1;
 
     bool good = true;
     Json answers = Json::array();
     for (const std::string& one : asked) {
-        const Result<KnownWord> word = words.value().find(one);
+        const Result<KnownWord> word = known->words.find(one);
         for (const Problem& problem : word.problems()) console.err << sentence(problem) << "\n";
         good = good && word.ok();
         if (!word.ok()) continue;
         if (json)
-            answers.push_back(wordJson(word.value()));
+            answers.push_back(wordJson(word.value(), *known));
         else
-            printWord(word.value(), console.out);
+            printWord(word.value(), *known, console.out);
     }
     if (json && asked.size() > 1) console.out << answers.dump(2) << "\n";
     if (json && asked.size() == 1 && good) console.out << answers.front().dump(2) << "\n";

@@ -107,6 +107,30 @@ Result<KnownWord> KnownWords::find(std::string_view typed) const {
     return found;
 }
 
+std::vector<std::string> KnownWords::likelyParts(std::string_view text) const {
+    const auto splits = speech::compoundParts(
+        text, [this](std::string_view part) { return lexicon_.lookUp(part); });
+    return splits.empty() ? std::vector<std::string>{} : splits.front().parts;
+}
+
+std::optional<exercise::Lint> KnownWords::looksCompound(std::string_view id) const {
+    const Result<std::string> text = speech::typedWord(id.substr(0, id.find('~')));
+    if (!text.ok() || lexicon_.lookUp(text.value()).empty()) return std::nullopt;
+    const bool is_listed =
+        std::any_of(listed_.begin(), listed_.end(),
+                    [&text](const ClassroomWord& word) { return word.text == text.value(); });
+    if (is_listed) return std::nullopt;
+    const std::vector<std::string> words = likelyParts(text.value());
+    if (words.empty()) return std::nullopt;
+    std::string parts;
+    for (const std::string& part : words) parts += (parts.empty() ? "\"" : " and \"") + part + "\"";
+    return exercise::Lint{"looks-compound",
+                          {std::string(id)},
+                          "\"" + text.value() + "\" looks like " + parts + " put together.",
+                          "If that is what it means, give those words as its parts "
+                          "(\"compound\"), so that it is parted between them."};
+}
+
 KnownWord KnownWords::fromList(const ClassroomWord& listed, const exercise::Word& word) const {
     KnownWord found;
     found.id = listed.id;
@@ -141,7 +165,8 @@ Result<KnownWord> KnownWords::fromSpelling(std::string_view text) const {
     found.confirm_by_ear = said.confirm_by_ear;
     found.compound = said.parts;
     std::vector<Pronunciation> parts;
-    for (const std::string& part : said.parts)
+    const bool is_hyphenated = text.find('-') != std::string_view::npos;
+    for (const std::string& part : is_hyphenated ? likelyParts(text) : said.parts)
         if (const auto listed = lexicon_.lookUp(part); !listed.empty())
             parts.push_back(listed.front());
     found.syllables = speech::joinsTo(parts, found.sounds) ? speech::syllables(parts)

@@ -5,12 +5,14 @@
 
 #include <filesystem>
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "content/common/result.hpp"
 #include "content/exercise/classroom_words.hpp"
+#include "content/exercise/lint.hpp"
 #include "content/exercise/vocabulary.hpp"
 #include "content/speech/how_said.hpp"
 #include "content/speech/lexicon.hpp"
@@ -42,6 +44,11 @@ class KnownWords {
     /// sense that the list lacks; a word that nothing gives a sound for.
     Result<KnownWord> find(std::string_view typed) const;
 
+    /// A warning, "looks-compound", of a word (an id) that the dictionary has and two of its words
+    /// seem to make, so that nobody knows yet where it is to be parted. Nothing of a word of the
+    /// classroom list, where that was decided by hand.
+    std::optional<exercise::Lint> looksCompound(std::string_view id) const;
+
     const speech::Lexicon& lexicon() const { return lexicon_; }
     /// The classroom lists, as item makers take them.
     const exercise::Vocabulary& classroom() const { return classroom_; }
@@ -51,6 +58,7 @@ class KnownWords {
                exercise::Vocabulary classroom);
     KnownWord fromList(const exercise::ClassroomWord& listed, const exercise::Word& word) const;
     Result<KnownWord> fromSpelling(std::string_view text) const;
+    std::vector<std::string> likelyParts(std::string_view text) const;
 
     speech::Lexicon lexicon_;
     std::vector<exercise::ClassroomWord> listed_;

@@ -182,6 +182,20 @@ TEST_CASE("Lint command: a unit's words, the words together, and the skills that
     }
 }
 
+TEST_CASE("Lint command: a rude word, and one that looks like a compound, are told") {
+    const practice::samples::Folder folder;
+    const std::string unit = unitOf(folder, R"("pee", "bookshop",
+        {"text": "bookcase", "compound": ["book", "case"]})");
+    const Json lint = Json::parse(run(lintCommand, {unit, "--json"}).out);
+    for (const auto& [code, word] : {std::pair{"rude", "pee"}, {"looks-compound", "bookshop"}}) {
+        CAPTURE(word);
+        std::size_t told = 0;
+        for (const Json& warning : lint["warnings"])
+            if (warning["code"] == code) told += warning["words"] == Json::array({word}) ? 1 : 10;
+        CHECK(told == 1);
+    }
+}
+
 TEST_CASE("Lint command: one skill alone, and what it suggests makes items of it") {
     const practice::samples::Folder folder;
     const std::string unit = unitOf(folder, R"({"text": "cat", "picture": "cat"})");

@@ -135,7 +135,22 @@ TEST_CASE("Word command: what lint says of a word is told with it") {
     CHECK(warns(about("fire"), "count-varies"));
     CHECK(warns(about("knee"), "first-letter-misleads"));
     CHECK(warns(about("bell"), "vowel-before-l-or-r"));
+    CHECK(warns(about("clock"), "rude-remainder"));
+    CHECK(warns(about("pee"), "rude"));
+    CHECK_FALSE(warns(about("pea"), "rude"));
     CHECK(about("sun")["warnings"].empty());
+}
+
+TEST_CASE("Word command: a word that looks like a compound and is on no list is told") {
+    CHECK(warns(about("bookshop"), "looks-compound"));
+    CHECK(about("bookshop")["compound"].is_null());
+    for (const char* known : {"bedroom", "carpet", "cat", "basket", "frogmoon"}) {
+        CAPTURE(known);
+        CHECK_FALSE(warns(about(known), "looks-compound"));
+    }
+    const Json cream = about("ice-cream");
+    CHECK(warns(cream, "looks-compound"));
+    CHECK(cream["syllables"] == Json::array({list({"aɪ", "s"}), list({"k", "ɹ", "i", "m"})}));
 }
 
 TEST_CASE("Word command: several words are a list, and what is no word costs the others nothing") {

@@ -75,6 +75,22 @@ TEST_CASE("Splitting: a compound into its words, a word into onset and rime, int
     CHECK(parts(Unit::syllable, "window") == "wɪn doʊ ");
 }
 
+TEST_CASE("A word with a hyphen is counted, and only parted where its parts are given") {
+    const auto asked = [](const char* cream, Task task) {
+        const Vocabulary words =
+            fixtures::vocabularyOf({cream, "ice", "cream", "scream", "pencil", "window", "zebra"});
+        const auto items = makeItems(words, {Unit::syllable, task});
+        return std::any_of(items.begin(), items.end(), [&words](const Item& item) {
+            const std::string id = words.words.front().id;
+            return item.subject == id || item.choices[item.answer].id == id;
+        });
+    };
+    CHECK(asked("ice-cream", Task::count));
+    for (const Task task : {Task::blend, Task::add, Task::remove})
+        CHECK_FALSE(asked("ice-cream", task));
+    CHECK(asked("iceman", Task::blend));
+}
+
 TEST_CASE("Syllables are counted, also where their border is no matter, but not where it varies") {
     const auto beats = answers(fixtures::vocabularyOf({"butter", "scissors", "banana", "dog",
                                                        "bed+room", "fire", "towel"}),

@@ -149,6 +149,18 @@ TEST_CASE("Lint: what is left when a word is taken apart is asked about, and the
           Codes{"rude-remainder"});
 }
 
+TEST_CASE("Lint: a word that is unfit itself is said to be, by its sounds or its letters") {
+    LintRules rules;
+    rules.is_rude = [](const speech::Pronunciation& sounds) {
+        return speech::sameSounds(sounds, fixtures::said("nail"));
+    };
+    rules.is_rude_written = [](std::string_view word) { return word == "kite"; };
+    CHECK(ofWord("nail", rules).count("rude") == 1);
+    CHECK(ofWord("kite", rules).count("rude") == 1);
+    CHECK(ofWord("snail", rules).count("rude") == 0);
+    CHECK(ofWord("sun", rules).empty());
+}
+
 TEST_CASE("Lint: words that have nothing to do with each other give no warning together") {
     CHECK(together({"cat", "hat", "sun", "goat", "banana"}) == Codes{});
     CHECK(lintTogether({}, {}).empty());
