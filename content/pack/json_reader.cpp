@@ -42,6 +42,8 @@ std::string placeIn(std::string_view list, std::size_t index) {
 }
 
 Result<Json> parseJson(std::string_view text, std::string_view where) {
+    if (isUtf16(text))
+        return Problem{std::string(where), "This is text in UTF-16.", "Save it as UTF-8."};
     if (isTooDeep(text))
         return Problem{std::string(where), "This file is nested too deeply to be one of ours.",
                        "Choose another file."};

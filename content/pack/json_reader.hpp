@@ -16,7 +16,7 @@ namespace wrenlet::pack {
 
 using Json = nlohmann::json;
 
-/// The parsed text. Errors: not JSON (with its line), nested deeper than 16.
+/// The parsed text. Errors: UTF-16, not JSON (with its line), nested deeper than 16.
 Result<Json> parseJson(std::string_view text, std::string_view where);
 
 class JsonReader {

@@ -19,6 +19,10 @@ class Reader {
     Result<std::vector<UnitWord>> read(std::string_view text) {
         if (text.substr(0, kByteOrderMark.size()) == kByteOrderMark)
             text.remove_prefix(kByteOrderMark.size());
+        if (isUtf16(text)) {
+            notes_.add(0, "This is text in UTF-16.", "Save it as UTF-8.");
+            return {std::move(words_), notes_.take()};
+        }
         if (text.size() > exercise::kMostListBytes) {
             notes_.add(0, "This is longer than 1 MB; what comes after that is not read.",
                        "Paste a shorter list.");
@@ -63,10 +67,6 @@ class Reader {
     }
 
     static std::string whyNot(const std::string& text) {
-        const auto is_letter = [](char c) { return isEnglish({&c, 1}); };
-        const bool words =
-            std::all_of(text.begin(), text.end(), [&](char c) { return c == ' ' || is_letter(c); });
-        if (words && text.find(' ') != std::string::npos) return "is several words";
         if (std::string why = whyNoWord(text); !why.empty()) return why;
         return isEnglish(text) ? "" : "has letters that are not English";
     }

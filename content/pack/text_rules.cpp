@@ -27,6 +27,14 @@ bool isLatin(char32_t c) {
     return isAsciiLetter(c) || (c >= 0xC0 && c <= 0x24F && c != 0xD7 && c != 0xF7);
 }
 
+/// Letters of other alphabets and scripts, and accents that follow their letter, as far as their
+/// blocks in Unicode tell.
+bool isOtherLetter(char32_t c) {
+    return (c >= 0x300 && c < 0x2000) || (c >= 0x2C00 && c < 0x2E00) ||
+           (c >= 0x3040 && c < 0xD800) || (c >= 0xF900 && c < 0xFE00) ||
+           (c >= 0xFE70 && c < 0xFEFD) || (c >= 0x20000 && c < 0x30000);
+}
+
 struct OneLetter {
     char32_t code;
     std::size_t bytes;
@@ -63,6 +71,7 @@ std::string whyNot(std::string_view text, std::size_t most, std::string_view mar
     for (const char32_t c : *all) {
         if (isDigit(c)) return "has a digit; write the number as a word";
         if (isUnseen(c)) return "has a character that cannot be seen";
+        if (isOtherLetter(c)) return "has letters that are not English";
         if (isLatin(c))
             any_letter = true;
         else if (c > 0x7F || marks.find(static_cast<char>(c)) == std::string_view::npos)
@@ -120,7 +129,9 @@ bool isPlainPath(std::string_view text) {
 }
 
 std::string whyNoWord(std::string_view text) {
-    std::string why = whyNot(text, 40, "'-");
+    const bool has_blank = text.find(' ') != std::string_view::npos;
+    std::string why = whyNot(text, 40, has_blank ? " '-" : "'-");
+    if (why.empty() && has_blank) why = "is several words";
     if (why.empty() && (text.front() == '\'' || text.front() == '-'))
         why = "does not begin with a letter";
     return why;
@@ -128,6 +139,10 @@ std::string whyNoWord(std::string_view text) {
 
 std::string whyNoSentence(std::string_view text) {
     return whyNot(text, 200, " .,?!'-\":;");
+}
+
+bool isUtf16(std::string_view bytes) {
+    return bytes.substr(0, 2) == "\xFF\xFE" || bytes.substr(0, 2) == "\xFE\xFF";
 }
 
 bool isLine(std::string_view text, std::size_t most) {

@@ -36,6 +36,9 @@ std::string whyNoWord(std::string_view text);
 /// Why `text` cannot be a sentence to say, or empty if it can: words and . , ? ! ' - " : ;
 std::string whyNoSentence(std::string_view text);
 
+/// True iff `bytes` begin as text in UTF-16 does, which some programs save as "Unicode".
+bool isUtf16(std::string_view bytes);
+
 /// True iff it is UTF-8 of at most `most` letters with no control characters.
 bool isLine(std::string_view text, std::size_t most);
 

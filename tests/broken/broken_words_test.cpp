@@ -57,8 +57,8 @@ TEST_CASE("Pasted words: what is no word is told by its line, and the rest is ke
     CHECK(says(words.problems(), "list, line 4", "cannot be said"));
     CHECK(says(words.problems(), "list, line 5", "longer than 40 letters"));
     CHECK(says(words.problems(), "list, line 6", "not English"));
-    CHECK(says(words.problems(), "list, line 7", "cannot be said"));
-    CHECK(says(words.problems(), "list, line 8", "cannot be said"));
+    CHECK(says(words.problems(), "list, line 7", "letters that are not English"));
+    CHECK(says(words.problems(), "list, line 8", "letters that are not English"));
     CHECK(says(words.problems(), "list, line 9", "cannot be seen"));
     CHECK(says(words.problems(), "list, line 10", "several words"));
     CHECK(says(words.problems(), "list, line 11", "already"));
@@ -125,10 +125,32 @@ TEST_CASE("Broken units: other scripts, direction marks and letters with accents
         "unit.json");
     REQUIRE(unit.ok());
     CHECK(texts(unit.value().words) == "cat piñata");
-    CHECK(says(unit.problems(), "unit.json, words, 2", "cannot be said"));
+    CHECK(says(unit.problems(), "unit.json, words, 2", "letters that are not English"));
     CHECK(says(unit.problems(), "unit.json, words, 3", "\"d?og\" has a character"));
     CHECK(says(unit.problems(), "unit.json, words, 4", "no sounds given"));
     CHECK(says(unit.problems(), "unit.json, words, 7", "twice"));
+}
+
+TEST_CASE("Broken units: several words, an accent after its letter and a sign are told apart") {
+    const auto unit = pack::readUnit(
+        unitOf("\"hot dog\", \"cafe\u0301\", \"cat\u2665\", \"hot - dog\", \"sun\""), "unit.json");
+    REQUIRE(unit.ok());
+    CHECK(texts(unit.value().words) == "sun");
+    CHECK(says(unit.problems(), "unit.json, words, 1", "is several words"));
+    CHECK(says(unit.problems(), "unit.json, words, 2", "letters that are not English"));
+    CHECK(says(unit.problems(), "unit.json, words, 3", "cannot be said"));
+    CHECK(says(unit.problems(), "unit.json, words, 4", "is several words"));
+}
+
+TEST_CASE("Broken units: what another program saved as UTF-16 is told as that") {
+    const std::string bytes("\xFF\xFE{\0}\0", 6);
+    const auto unit = pack::readUnit(bytes, "unit.json");
+    REQUIRE_FALSE(unit.ok());
+    CHECK(sentence(unit.problems().front()).find("UTF-16") != std::string::npos);
+    const auto words = pack::readPastedWords("\xFE\xFF", "list");
+    REQUIRE(words.ok());
+    REQUIRE(words.problems().size() == 1);
+    CHECK(says(words.problems(), "list", "UTF-16"));
 }
 
 TEST_CASE("Broken units: the rest of many warnings is counted") {
