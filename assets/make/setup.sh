@@ -30,7 +30,6 @@ needs() {
     module  libebur128  libebur128-dev        libebur128-devel    libebur128
     module  sndfile     libsndfile1-dev       libsndfile-devel    libsndfile
     module  samplerate  libsamplerate0-dev    libsamplerate-devel libsamplerate
-    module  samplerate  libsamplerate0-dev    libsamplerate-devel libsamplerate
     other   -           nlohmann-json3-dev    json-devel          nlohmann-json
     other   -           doctest-dev           doctest-devel       doctest
     other   -           libstb-dev            stb-devel           -
