@@ -1,7 +1,10 @@
 // wrenlet-pictures DIR: a picture of every screen and state of the game, at several sizes and both
 // ways round, made by scripted children.
 #include <iostream>
+#include <optional>
+#include <string>
 
+#include "content/common/files.hpp"
 #include "game/sdl/script_run.hpp"
 
 using namespace wrenlet;
@@ -9,36 +12,84 @@ using namespace wrenlet::game;
 
 namespace {
 
-bool drawAt(const std::filesystem::path& pictures, int width, int height) {
-    const auto folder = std::filesystem::temp_directory_path() / "wrenlet-pictures";
-    std::filesystem::remove_all(folder);
-    std::filesystem::create_directories(folder);
-    std::filesystem::copy(WRENLET_TEST_STARTER, folder / "classroom",
-                          std::filesystem::copy_options::recursive);
-    auto opened = openClassroom({folder / "classroom"}, {folder / "tablet"}, 1);
-    if (!opened.ok()) return false;
-    Tape tape;
-    tape.width = width;
-    tape.height = height;
-    tape.right_share = 0.55;
-    tape.adult_share = 0.05;
-    tape.sessions = 2;
+struct Size {
+    int width, height;
+
+    std::string prefix() const {
+        return std::to_string(width) + "x" + std::to_string(height) + "-";
+    }
+};
+
+/// The starter classroom, a tablet beside it, and a folder for pictures that are not all kept.
+struct Room {
+    std::filesystem::path folder = std::filesystem::temp_directory_path() / "wrenlet-pictures";
+    pack::Classroom classroom{folder / "classroom"};
+    TabletFolder tablet{folder / "tablet"};
+    std::filesystem::path pictures = folder / "pictures";
+
+    Room() {
+        std::filesystem::remove_all(folder);
+        std::filesystem::create_directories(pictures);
+        std::filesystem::copy(WRENLET_TEST_STARTER, classroom.folder,
+                              std::filesystem::copy_options::recursive);
+    }
+    ~Room() { std::filesystem::remove_all(folder); }
+    Room(const Room&) = delete;
+    Room& operator=(const Room&) = delete;
+};
+
+/// A picture of each place that the child comes to; nothing when the room cannot be opened.
+std::optional<ScriptResult> played(const Room& room, const Size& size, Tape tape,
+                                   const std::filesystem::path& pictures) {
+    auto opened = openClassroom(room.classroom, room.tablet, 1);
+    if (!opened.ok()) return std::nullopt;
+    tape.width = size.width;
+    tape.height = size.height;
     TableOptions options;
-    options.window = {width, height, false, true};
+    options.window = {size.width, size.height, false, true};
     options.assets = WRENLET_TEST_SHARE;
     options.sound = SoundDevice::Use::decode_only;
     options.app.seed = 3;
     ScriptClock clock;
     auto table = Table::open(opened.value(), clock, options);
-    if (!table.ok()) return false;
+    if (!table.ok()) return std::nullopt;
     ScriptRun run;
     run.pictures = pictures;
-    run.picture_prefix = std::to_string(width) + "x" + std::to_string(height) + "-";
+    run.picture_prefix = size.prefix();
     run.each_place_once = true;
-    const ScriptResult result = runScript(*table.value(), clock, tape, run);
-    for (const std::string& file : result.files) std::cout << file << "\n";
-    std::filesystem::remove_all(folder);
-    return result.finished && result.problems.empty();
+    return runScript(*table.value(), clock, tape, run);
+}
+
+bool drawSessions(const std::filesystem::path& pictures, const Size& size) {
+    const Room room;
+    Tape tape;
+    tape.right_share = 0.55;
+    tape.adult_share = 0.05;
+    tape.sessions = 2;
+    const auto result = played(room, size, tape, pictures);
+    if (!result) return false;
+    for (const std::string& file : result->files) std::cout << file << "\n";
+    return result->finished && result->problems.empty();
+}
+
+/// The adult's page when something is wrong: the classroom's pack is spoiled, and the last good one
+/// is played.
+bool drawTrouble(const std::filesystem::path& pictures, const Size& size) {
+    const Room room;
+    if (!openClassroom(room.classroom, room.tablet, 1).ok()) return false;
+    for (const auto& pack : std::filesystem::directory_iterator(room.classroom.packs()))
+        if (!writeWhole(pack.path(), "this is no pack").ok()) return false;
+    Tape tape;
+    tape.adult_share = 1;
+    tape.most_minutes = 1;
+    if (!played(room, size, tape, room.pictures)) return false;
+    const auto page = room.pictures / (size.prefix() + "adult.png");
+    const auto kept = pictures / (size.prefix() + "adult-with-problems.png");
+    std::error_code error;
+    std::filesystem::copy_file(page, kept, std::filesystem::copy_options::overwrite_existing,
+                               error);
+    if (!error) std::cout << kept.string() << "\n";
+    return !error;
 }
 
 }  // namespace
@@ -50,8 +101,9 @@ int main(int argc, char** argv) {
     }
     std::filesystem::create_directories(argv[1]);
     bool all = true;
-    for (const auto& [width, height] :
-         {std::pair{1280, 800}, {1024, 600}, {800, 1280}, {2732, 2048}})
-        all = drawAt(argv[1], width, height) && all;
+    for (const Size& size : {Size{1280, 800}, {1024, 600}, {800, 1280}, {2732, 2048}}) {
+        all = drawSessions(argv[1], size) && all;
+        all = drawTrouble(argv[1], size) && all;
+    }
     return all ? 0 : 1;
 }
