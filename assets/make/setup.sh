@@ -32,6 +32,7 @@ needs() {
     module  samplerate  libsamplerate0-dev    libsamplerate-devel libsamplerate
     other   -           nlohmann-json3-dev    json-devel          nlohmann-json
     other   -           doctest-dev           doctest-devel       doctest
+    other   -           libboost-dev          boost-devel         boost
     other   -           libstb-dev            stb-devel           -
     other   -           flite1-dev            flite-devel         flite
     program espeak-ng   espeak-ng             espeak-ng           espeak-ng

@@ -14,9 +14,11 @@ struct Step {
     bool skill, sound, place;
 };
 constexpr Step kSteps[] = {
-    {kPolicy.items_apart, true, true, true},  //
-    {10, true, true, true},                   //
-    {kPolicy.items_apart, false, true, true},
+    {kPolicy.items_apart, true, true, true},
+    {40, true, true, true},
+    {20, true, true, true},
+    {10, true, true, true},
+    {20, false, true, true},
     {10, false, true, true},
     {5, false, true, true},
     {2, false, true, true},
@@ -71,11 +73,12 @@ HardRules::HardRules(const Situation& situation) {
     int ago = 0;
     const auto& history = situation.history;
     for (auto it = history.rbegin(); it != history.rend() && ago < kPolicy.items_apart; ++it)
-        if (it->isEvidence()) asked_ago_.try_emplace(it->item, ++ago);
+        if (it->isEvidence()) asked_ago_.try_emplace(QuestionBank::keyOf(it->item), ++ago);
 }
 
-int HardRules::stepsToAllow(const exercise::Item& item, std::optional<std::size_t> place) const {
-    const auto asked = asked_ago_.find(item.id);
+int HardRules::stepsToAllow(const exercise::Item& item, std::uint64_t key,
+                            std::optional<std::size_t> place) const {
+    const auto asked = asked_ago_.find(key);
     const int ago = asked == asked_ago_.end() ? kPolicy.items_apart + 1 : asked->second;
     const bool skill_barred = barred_skill_ == item.skill;
     const bool sound_barred = barred_sound_ == item.turns_on.sound;

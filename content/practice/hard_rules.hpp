@@ -22,7 +22,9 @@ class HardRules {
 
     /// 0 when the item keeps every rule; n when n steps of giving way are needed before it may be
     /// asked. `place` is where its answer must stand, if that is not free.
-    int stepsToAllow(const exercise::Item& item, std::optional<std::size_t> place) const;
+    /// `key` is the item's, as QuestionBank::keyOf has it.
+    int stepsToAllow(const exercise::Item& item, std::uint64_t key,
+                     std::optional<std::size_t> place) const;
 
     /// The place that the answer must not stand in, if there is one.
     std::optional<std::size_t> barredPlace() const { return barred_place_; }
@@ -31,7 +33,7 @@ class HardRules {
     std::optional<std::size_t> barred_place_;
     std::optional<std::string_view> barred_sound_;
     std::optional<exercise::Skill> barred_skill_;
-    std::unordered_map<std::string_view, int> asked_ago_;  // 1 for the item asked last
+    std::unordered_map<std::uint64_t, int> asked_ago_;  // by key; 1 for the item asked last
 };
 
 }  // namespace wrenlet::practice

@@ -1,47 +1,65 @@
 #include "content/practice/mastery.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
-#include <tuple>
+#include <limits>
+#include <type_traits>
+#include <utility>
+
+#include "content/practice/policy.hpp"
+#include "content/practice/shield.hpp"
 
 namespace wrenlet::practice {
 namespace {
 
-double withoutGuessing(double share, double guess) {
-    return std::clamp((share - guess) / (1 - guess), 0.0, 1.0);
+/// What nights do between the belief's day and this one.
+void sleepUntil(Mastery::Belief& belief, std::int32_t day) {
+    if (day <= belief.day) return;
+    const auto nights = std::min(static_cast<double>(day - belief.day), kModel.most_nights);
+    const bool practised = belief.gained != 0;
+    belief.now.mean -= kModel.taken_back * belief.gained;
+    belief.gained = 0;
+    if (belief.family == Family::child)
+        belief.now.variance += nights * kModel.night_variance_child;
+    else if (practised)
+        belief.now.variance += nights * kModel.night_variance;
+    belief.day = day;
 }
 
-Standing standingOf(const Evidence& evidence) {
-    if (evidence.seen < kFewestTries || evidence.high - evidence.low > kWidestRange)
-        return Standing::too_little;
-    if (evidence.high < kKnownShare) return Standing::missed;
-    if (evidence.low >= kKnownShare) return Standing::steady;
-    return Standing::growing;
+/// True iff practising a question with it teaches it.
+bool isTaught(Family family) {
+    return family == Family::skill || family == Family::class_at || family == Family::sound ||
+           family == Family::sound_at;
+}
+
+bool isBefore(const Mastery::Met& met, FeatureKey key) {
+    return met.key < key;
+}
+
+void count(Mastery::Belief& belief, bool right) {
+    const auto up = [](auto& number) {
+        if (number < std::numeric_limits<std::decay_t<decltype(number)>>::max()) ++number;
+    };
+    up(belief.seen);
+    if (right) {
+        up(belief.right);
+        up(belief.right_running);
+        belief.missed_running = 0;
+    } else {
+        up(belief.missed_running);
+        belief.right_running = 0;
+    }
 }
 
 }  // namespace
 
-std::string_view standingWord(Standing standing) {
-    switch (standing) {
-        case Standing::missed:
-            return "missed";
-        case Standing::growing:
-            return "growing";
-        case Standing::steady:
-            return "steady";
-        case Standing::too_little:
-            break;
-    }
-    return "too little to say";
-}
-
-bool Cell::operator<(const Cell& other) const {
-    return std::tie(skill, turns_on.sound, turns_on.position) <
-           std::tie(other.skill, other.turns_on.sound, other.turns_on.position);
-}
-
-Cell cellOf(const Response& response) {
-    return {response.skill, response.turns_on};
+Reading readingOf(const Known& known) {
+    const Known place{{known.task.mean, known.task.variance + kModel.task_variance},
+                      {known.sound.mean, known.sound.variance + kModel.sound_variance}};
+    const double low = quantile(place, .1), high = quantile(place, .9);
+    return {chanceBelow(place, kModel.known_from), low < kModel.closed ? 0 : low,
+            quantile(place, .5), high > 1 - kModel.closed ? 1 : high};
 }
 
 Interval wilson(int right, int seen, double z) {
@@ -56,43 +74,83 @@ Interval wilson(int right, int seen, double z) {
             right == seen ? 1.0 : (middle + half) / scale};
 }
 
-void judge(Evidence& evidence) {
-    evidence.low = evidence.middle = 0;
-    evidence.high = 1;
-    // With a single choice every answer is right and tells nothing.
-    if (evidence.seen > 0 && evidence.guess < 1) {
-        const Interval raw = wilson(evidence.right, evidence.seen, kRangeZ);
-        const double share = static_cast<double>(evidence.right) / evidence.seen;
-        evidence.low = withoutGuessing(raw.low, evidence.guess);
-        evidence.middle = withoutGuessing(share, evidence.guess);
-        evidence.high = withoutGuessing(raw.high, evidence.guess);
+Mastery::Mastery(std::shared_ptr<const ClassPriors> priors, std::vector<std::string> shields)
+    : priors_(std::move(priors)), shields_(std::move(shields)) {}
+
+Mastery::Belief Mastery::belief(const Feature& part) const {
+    const auto found = std::lower_bound(met_.begin(), met_.end(), part.key, isBefore);
+    Belief belief;
+    if (found == met_.end() || found->key != part.key) {
+        belief.now = priors_->of(part);
+        belief.day = day_;
+        belief.family = part.family;
+    } else {
+        belief = found->belief;
+        sleepUntil(belief, day_);
     }
-    evidence.standing = standingOf(evidence);
+    return belief;
+}
+
+Mastery::Belief& Mastery::meet(const Feature& part) {
+    auto found = std::lower_bound(met_.begin(), met_.end(), part.key, isBefore);
+    if (found == met_.end() || found->key != part.key)
+        found = met_.insert(found, {part.key, belief(part)});
+    else
+        sleepUntil(found->belief, day_);
+    return found->belief;
+}
+
+Gaussian Mastery::sum(double ease, std::span<const Feature> parts) const {
+    Gaussian z{ease, 0};
+    for (const Feature& part : parts) {
+        const Gaussian now = belief(part).now;
+        z.mean += part.share * now.mean;
+        z.variance += part.share * part.share * now.variance;
+    }
+    return z;
+}
+
+Known Mastery::known(const Features& features) const {
+    return {sum(features.task_ease, features.task()), sum(features.sound_ease, features.sound())};
+}
+
+void Mastery::move(std::span<const Feature> parts, const Gaussian& before, const Gaussian& after,
+                   double learned, bool right) {
+    for (const Feature& part : parts) {
+        Belief& belief = meet(part);
+        const double gain = part.share * belief.now.variance / before.variance;
+        belief.now.mean += gain * (after.mean - before.mean);
+        belief.now.variance -=
+            (kModel.together * gain / part.share + (1 - kModel.together) * gain * gain) *
+            (before.variance - after.variance);
+        count(belief, right);
+        belief.last_day = day_;
+        if (!isTaught(part.family)) continue;
+        belief.now.mean += part.share * learned;
+        belief.gained += part.share * learned;
+        belief.now.variance += part.share * part.share * kModel.learned_variance;
+    }
 }
 
 void Mastery::add(const Response& response) {
     if (!response.isEvidence()) return;
-    Evidence& evidence = cells_[cellOf(response)];
-    const double chance = 1.0 / std::max<double>(1.0, static_cast<double>(response.choices.size()));
-    evidence.guess = (evidence.guess * evidence.seen + chance) / (evidence.seen + 1);
-    ++evidence.seen;
-    if (response.isRight()) {
-        ++evidence.right;
-        ++evidence.right_in_a_row;
-        evidence.missed_since_right = 0;
-    } else {
-        ++evidence.taken[response.means];
-        ++evidence.missed_since_right;
-        evidence.right_in_a_row = 0;
-    }
-    evidence.last_day =
-        evidence.seen == 1 ? response.day : std::max(evidence.last_day, response.day);
-    judge(evidence);
-}
+    day_ = std::max(day_, static_cast<std::int32_t>(std::clamp<std::int64_t>(
+                              response.day, 0, std::numeric_limits<std::int32_t>::max())));
+    // With a single choice every answer is right and tells nothing.
+    if (response.choices.size() < 2) return;
+    const bool right = response.isRight();
+    if (!right && isShielded(response.turns_on, response.means, shields_)) return;
 
-Evidence Mastery::evidence(const Cell& cell) const {
-    const auto found = cells_.find(cell);
-    return found == cells_.end() ? Evidence{} : found->second;
+    const Features features = featuresOf(response.skill, response.turns_on);
+    const Known before = known(features);
+    const Known after = afterAnswer(before, answeringAmong(response.choices.size()), right);
+    const auto carried = [](const Gaussian& other) {
+        return kModel.learned_alone + (1 - kModel.learned_alone) * aboutKnown(other);
+    };
+    move(features.task(), before.task, after.task, kModel.learned_task * carried(after.sound),
+         right);
+    move(features.sound(), before.sound, after.sound, kModel.learned_sound * carried(after.task),
+         right);
 }
 
 }  // namespace wrenlet::practice

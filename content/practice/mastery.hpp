@@ -1,81 +1,101 @@
-// What a child's responses say of each sound in each task. This first estimator counts first tries
-// and puts a range around them, corrected for guessing; it takes one response at a time.
+// What a child's first answers say of each sound in each task: how likely it is that she misses it,
+// and in what range her knowing it lies. A Bayesian model of two abilities that both are needed
+// (known.hpp), each the sum of parts (feature.hpp) with one belief a part, kept apart from each
+// other (a diagonal covariance): so an answer on one sound tells something of the sounds and tasks
+// beside it.
 //
-// The range is Wilson's score interval (E. B. Wilson, JASA 22, 1927) on the raw counts, 80 % wide
-// (z = 1.2816: nine in ten lie above its low end, nine in ten below its high end). A child who
-// knows a share k of a sound and guesses the rest is right in g + (1 - g)k of the answers, where g
-// is the mean of 1 / (number of choices); so each end x becomes (x - g) / (1 - g), kept within 0
-// to 1.
+// An answer moves z of the task, and z of the sound, from (m, v) to (m', v'), and each part by its
+// own share k = share x V / v of that:
+//       mean += k (m' - m),    variance -= (c k / share + (1 - c) k^2) (v - v')
+// which for c = 0 is the Kalman filter's gain (Kalman 1960) for one observation; c is `together` in
+// policy.hpp. Then practice teaches (each part practised gains a little, the more the better the
+// other ability carries it), a night takes some of it back, and beliefs widen with time. The
+// constants are kModel's. One response goes in at a time, and the same responses in the same order
+// give the same state to the last bit.
 //
-// The four words, asked in this order:
-//   too little  fewer than 3 first tries, or a range wider than 0.55: between two choices that is
-//               what 9 right of 10 is just narrow enough for, and 6 of 7 is not.
-//   missed      the high end lies below 0.6: even read kindly, the child is more often without the
-//               sound than a teacher would pass.
-//   steady      the low end is at least 0.6. With two choices that takes 7 right of 7, which pure
-//               guessing reaches once in 128 times; with four, 4 of 4.
-//   growing     anything else.
+// P(missed) is the chance that she knows less than .6 of a place; the range of the share known is
+// 80 % wide. Both speak of knowing: guessing and slips are out of them. Simulated children are what
+// the constants were set on, and no evidence about real ones.
 #pragma once
 
 #include <cstdint>
-#include <map>
+#include <memory>
+#include <span>
 #include <string>
-#include <string_view>
+#include <vector>
 
+#include "content/practice/class_priors.hpp"
+#include "content/practice/feature.hpp"
+#include "content/practice/known.hpp"
 #include "content/practice/response.hpp"
 
 namespace wrenlet::practice {
 
-inline constexpr double kRangeZ = 1.2816;    // 80 %, two-sided
-inline constexpr int kFewestTries = 3;       // under it nothing is said
-inline constexpr double kWidestRange = 0.55;  // above it nothing is said
-inline constexpr double kKnownShare = 0.6;   // between missed and steady
+inline constexpr double kRangeZ = 1.2816;  // 80 %, two-sided
 
-/// The four words that the desk says of a sound.
-enum class Standing : std::uint8_t { missed, growing, steady, too_little };
-std::string_view standingWord(Standing standing);  // "missed" … "too little to say"
-
-/// A sound in a place in a task: what one line of a child's page is about.
-struct Cell {
-    std::string skill;
-    exercise::TurnsOn turns_on;
-    bool operator==(const Cell&) const = default;
-    bool operator<(const Cell& other) const;
+/// What may be said of a place: shares of it known, and how likely it is missed.
+struct Reading {
+    double p_missed = .5;
+    double low = 0, middle = .5, high = 1;  // 80 % range of the share known
 };
-Cell cellOf(const Response& response);
+Reading readingOf(const Known& known);
 
-struct Evidence {
-    int seen = 0;                          // first tries
-    int right = 0;                         // of them right
-    double guess = 0;                      // mean chance of being right by guessing
-    double low = 0, middle = 0, high = 1;  // share known, corrected for guessing; 80 % range
-    std::map<std::string, int> taken;      // wrong choices by what they mean
-    std::int64_t last_day = 0;
-    int missed_since_right = 0;  // first tries missed since the last right one
-    int right_in_a_row = 0;      // first tries right since the last missed one
-    Standing standing = Standing::too_little;
-};
-
-/// Ends of Wilson's interval for `right` of `seen`. REQUIRES: 0 <= right <= seen, seen > 0.
+/// Ends of Wilson's score interval (JASA 22, 1927) for `right` of `seen`.
+/// REQUIRES: 0 <= right <= seen, seen > 0.
 struct Interval {
     double low, high;
 };
 Interval wilson(int right, int seen, double z);
 
-/// Computes range and standing from seen, right and guess.
-void judge(Evidence& evidence);
-
 class Mastery {
   public:
-    /// Counts a first try; later tries are practice and change nothing.
+    struct Belief {
+        Gaussian now;
+        double gained = 0;                  // by practice on `day`
+        std::int32_t day = 0;               // up to which nights are counted: days since 1970-01-01
+        std::int32_t last_day = 0;          // on which it was met; 0: never
+        std::uint16_t seen = 0, right = 0;  // first tries; at their most they stay there
+        std::uint8_t right_running = 0;     // right since the last one missed
+        std::uint8_t missed_running = 0;    // missed since the last one right
+        Family family = Family::child;
+        bool operator==(const Belief&) const = default;
+    };
+    struct Met {
+        FeatureKey key = 0;
+        Belief belief;
+        bool operator==(const Met&) const = default;
+    };
+
+    /// `shields` are the child's (shield.hpp): a wrong answer along one moves no belief.
+    explicit Mastery(std::shared_ptr<const ClassPriors> priors = std::make_shared<ClassPriors>(),
+                     std::vector<std::string> shields = {});
+
+    /// Learns from a first try; later tries are practice and change nothing. A day before one that
+    /// was added already counts as that one.
     void add(const Response& response);
-    /// All zeros and `too_little` for a cell never met.
-    Evidence evidence(const Cell& cell) const;
-    /// Every cell met, in the order of Cell.
-    const std::map<Cell, Evidence>& cells() const { return cells_; }
+
+    /// What is known of such a question on the newest day that was added.
+    Known known(const Features& features) const;
+    /// z of some parts, or of parts averaged over a place's questions.
+    Gaussian sum(double ease, std::span<const Feature> parts) const;
+    /// Of one part: the prior, if it was never met.
+    Belief belief(const Feature& part) const;
+
+    const ClassPriors& priors() const { return *priors_; }
+    /// Every part met, by ascending key.
+    std::span<const Met> met() const { return met_; }
+    /// What the beliefs take in memory.
+    std::size_t bytes() const { return sizeof(*this) + met_.capacity() * sizeof(Met); }
 
   private:
-    std::map<Cell, Evidence> cells_;
+    Belief& meet(const Feature& part);
+    void move(std::span<const Feature> parts, const Gaussian& before, const Gaussian& after,
+              double learned, bool right);
+
+    std::shared_ptr<const ClassPriors> priors_;
+    std::vector<std::string> shields_;
+    std::vector<Met> met_;
+    std::int32_t day_ = 0;
 };
 
 }  // namespace wrenlet::practice

@@ -1,47 +1,110 @@
-// The scheduler's constants, all in one place, each with what it is for.
+// The constants of the estimator and of the scheduler, all in one place, each with what it is for.
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
 
 namespace wrenlet::practice {
 
-/// Every constant of the choice. None is fitted to children; they are this project's own rules.
-struct Policy {
-    // How the likeliness of a right answer is guessed.
-    double first_skill_success = 0.85;  // before any answer, for the skill taught first
-    double later_skill_step = 0.03;     // and so much less for each one taught later
-    double skill_prior_tries = 4;       // that guess counts as so many tries
-    double cell_prior_tries = 2;        // the skill's counts as so many tries at its cell
-    double just_missed = 0.15;          // taken off where the last try was missed
+/// What is believed of a child before any answer, and how beliefs move. Set on simulated children
+/// (tests/simulator), which are no evidence about real ones.
+struct Model {
+    // How much children differ, as variances in log-odds, in the order of Family: child, unit,
+    // skill, hearing, position, class_at, sound, sound_at, part_at.
+    double variance[9] = {1.1, .25, .8, .31, .1, .5, .4, 1.5, .1};
+    // How much a class may differ from what is believed of all, in the same order.
+    double class_variance[9] = {.5, .25, .5, .5, .16, .25, .16, .25, .05};
+    double family_weight = 94;  // the variances above count as so many beliefs of a class
 
-    // What an item is for.
-    int warm_up_items = 2;      // the first ones are the likeliest to succeed
-    double focus_share = 0.6;   // of the throws of the dice: today's two skills
-    double missed_share = 0.2;  // missed before this session; the rest is for what is due
+    // Log-odds of knowing, before any answer. Larger units are easier than smaller ones (Stahl &
+    // Murray 1994), and blending and isolating easier than segmenting and taking away (de Graaff
+    // et al. 2011); the figures are this project's own.
+    // sentence, compound, syllable, onset_rime, phoneme, letter
+    double unit_ease[6] = {2, 2, 1.7, 1.5, 1, 1.3};
+    // count, blend, segment, add, remove, substitute, tune, rhyme_judge, rhyme_sort, odd_one_out,
+    // rhyme_pick, first, last, middle, long_short, name, sound, both_sounds, for_sound, digraph,
+    // build
+    double task_ease[21] = {0,  .3, -.3, -.4, -.8, -.9, .2,  .2, .2,  -.1, .1,
+                            .4, .1, -.1, -.3, .6,  .2,  -.4, .1, -.3, -.3};
+    double part_ease = 3.5;         // of what is no sound
+    double sound_ease = 1.8;        // of any sound
+    double share_of_several = .43;  // of each sound, where a question turns on several (a rime)
+
+    double guess_over_chance = .055;
+    double most_guess = .6;
+    double slip = .1;
+
+    // An answer makes a question surer than it makes its parts, each by itself: their errors cancel
+    // out. Beliefs that are kept apart can hold one of the two. At 0 every part is as sure as it is
+    // by itself, and their sum too unsure; at 1 the sum is right, and every part too sure.
+    double together = .2;
+
+    // Practice teaches: what an answer adds to the belief in the parts that it practised, and to
+    // its variance. Of what a day added, a share is taken back on the next day; and a night adds
+    // variance, since children forget, and learn elsewhere.
+    double learned_task = .03;
+    double learned_sound = .03;
+    double learned_alone = .3;  // share of it, where the other of the two is not known
+    double learned_variance = .03;
+    double taken_back = .25;
+    double night_variance = .01;
+    double night_variance_child = .02;
+    double most_nights = 30;  // so many nights make their variance; longer gaps count as these
+
+    // What is said of a place.
+    double known_from = .6;      // "missed" is: knows less than this share
+    double missed_from = .8;     // P(missed) from which a sound is called missed
+    double steady_to = .1;       // and to which it is called steady
+    double task_variance = .15;  // of a place's items among each other, beside what is believed
+    double sound_variance = .1;
+    double closed = .06;  // an end of a range nearer than this to none or all is none or all
+};
+inline constexpr Model kModel;
+
+/// Every constant of the choice. Set on simulated children like the model's.
+struct Policy {
+    // What an item is worth: how much of it there is to learn. A child learns a sound best in a
+    // task she can do, and a task on sounds she knows; where she knows neither, little.
+    double sound_need = 1;     // for a sound that is not known at all
+    double skill_need = .5;    // for a skill that is not
+    double most_reach = 6;     // a skill counts as so many lines of a report at most
+    double other_place = .32;  // of it, on a letter, a rime, a part, a number
+    double middle = .47;       // how far what is half known teaches more than what is not at all
+    double alone = .4;         // share of that where the other one is not known either
+    double missed = .11;       // missed in an earlier session and not right since
+    double overdue = .08;      // for what is due longest
+    double focus = .1;         // for today's skills
+    double pinned = 1.5;       // for skills that the teacher pinned
+
+    // How hard it may be. Success is weighed against worth by a pull: where the day goes well, what
+    // is hard and teaches most is asked; where it goes badly, what the child can do.
+    double aim = .68;        // share of right answers of a day
+    double aim_tries = 6;    // that share counts as so many answers before the first one
+    double pull = 1.9;       // for each 1 of likeliness of success, on a day as aimed at
+    double pull_slope = 95;  // more of it, for each 1 that the day's share falls short
+    double pull_least = 0;
+    double sure = .85;  // likeliness of success that is as good as certain
+
+    // What came just now makes way.
+    double again_today = .05;    // for each time the place was asked in this session
+    double just_now = .14;       // asked as one of the last two
+    double skill_today = .1;     // for each time the skill was asked in this session
+    double times_seen = .57;     // for each time the item was asked lately, three at most
+    std::size_t lately = 400;    // answers
+    double another_task = .035;  // for leaving the last item's skill
+    double chance = .05;         // a seeded throw, so that like items take turns
+    double stay = .05;           // success that warm-up and ending give up so that a sort goes on
+
+    int warm_up_items = 2;                          // the first ones are the likeliest to succeed
     std::int64_t days_until_due[4] = {1, 2, 4, 8};  // after 1, 2, 3, 4 and more right in a row
 
-    // Which one: the higher score. 1 is all the difference between known and unknown.
-    double strain = 3;           // for each 1 that success lies under the floor below
-    double floor = 0.5;          // likeliness of success that is still enough on a good day
-    double floor_most = 0.85;    // and on a bad one
-    double good_day = 0.8;       // share of right answers under which the floor rises with it
-    double day_weight = 0.15;    // of the newest answer in that share
-    double again_today = 0.15;   // for each time the cell was asked in this session
-    double another_task = 0.05;  // for leaving the last item's skill
-    double overdue = 0.2;        // for what is due longest
-    double chance = 0.1;         // a seeded throw, so that like items take turns
-    double stay = 0.05;          // success that warm-up and ending give up so that a sort goes on
-
-    // Today's two skills.
-    int focus_skills = 2;
-    double focus_prior_known = 0.5;  // share known of a skill before any answer
-    double focus_prior_tries = 4;    // that counts as so many tries
+    int focus_skills = 2;  // today's
 
     // Hard rules.
     int places_running = 2;  // most answers in one place running
     int sounds_running = 2;  // most answers that turn on one sound running
     int skills_running = 5;  // most items of one skill running
-    int items_apart = 20;    // items between an item and itself
+    int items_apart = 60;    // items between an item and itself
 };
 inline constexpr Policy kPolicy;
 

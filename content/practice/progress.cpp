@@ -2,33 +2,54 @@
 
 #include <algorithm>
 #include <map>
+#include <memory>
 #include <set>
 #include <string_view>
 #include <tuple>
 #include <utility>
 
-#include "content/practice/shield.hpp"
+#include "content/practice/policy.hpp"
 
 namespace wrenlet::practice {
 
 namespace {
 
 struct Played {
-    Mastery mastery;
+    std::vector<const Response*> responses;
+    std::map<Cell, Counts> cells;
     int answers = 0;
     std::set<std::int64_t> days;
     std::int64_t practised_ms = 0;
 };
 
-SoundLine lineOf(const Cell& cell, const Evidence& evidence, const pack::Child& child) {
-    SoundLine line{cell, evidence, false, evidence.standing};
-    const Evidence unshielded = withoutShielded(cell, evidence, child.shields);
-    line.said = unshielded.standing;
+SoundLine lineOf(const Cell& cell, const Evidence& evidence) {
+    SoundLine line{cell, evidence, false, false, evidence.standing};
     // What is left out keeps a sound from being missed; it does not prove that it is known.
-    if (line.said == Standing::steady && evidence.standing != Standing::steady)
-        line.said = Standing::growing;
-    line.shielded = unshielded.seen != evidence.seen && line.said != Standing::missed;
+    if (line.said == Standing::steady && evidence.shielded > 0) line.said = Standing::growing;
+    line.shielded = evidence.shielded > 0 && line.said != Standing::missed;
+    const double right = evidence.seen > 0 ? double(evidence.right) / evidence.seen : 1;
+    line.held_back =
+        line.shielded && right < evidence.guess + (1 - evidence.guess) * kModel.known_from;
     return line;
+}
+
+Mastery masteryOf(const Played& did, const pack::Child& child,
+                  const std::shared_ptr<const ClassPriors>& priors) {
+    Mastery mastery(priors, child.shields);
+    for (const Response* response : did.responses) mastery.add(*response);
+    return mastery;
+}
+
+/// Those of the class that played.
+std::shared_ptr<const ClassPriors> priorsOf(const pack::ClassList& list,
+                                            std::map<std::string_view, Played>& played) {
+    const auto before = std::make_shared<const ClassPriors>();
+    std::vector<Mastery> children;
+    for (const pack::Child& child : list.children)
+        children.push_back(masteryOf(played[child.id], child, before));
+    std::vector<const Mastery*> all;
+    for (const Mastery& child : children) all.push_back(&child);
+    return std::make_shared<const ClassPriors>(ClassPriors::fittedTo(all));
 }
 
 std::size_t placeInTable(const std::string& skill) {
@@ -42,7 +63,7 @@ std::size_t placeInTable(const std::string& skill) {
 bool isBefore(const SoundLine& a, const SoundLine& b) {
     const auto key = [](const SoundLine& line) {
         return std::tuple(placeInTable(line.cell.skill), std::string_view(line.cell.skill),
-                          line.said, line.evidence.middle, -line.evidence.seen);
+                          line.said, -line.evidence.reading.p_missed, -line.evidence.seen);
     };
     return key(a) < key(b);
 }
@@ -54,19 +75,27 @@ std::vector<ChildProgress> progressOf(const pack::ClassList& list,
     std::map<std::string_view, Played> played;
     for (const Response& response : responses) {
         Played& child = played[response.child];
-        child.mastery.add(response);
+        child.responses.push_back(&response);
         child.practised_ms += response.took_ms;
         if (!response.isEvidence()) continue;
         ++child.answers;
         child.days.insert(response.day);
     }
+    // One tablet's after another's; a child may have played at two.
+    for (auto& [child, did] : played)
+        std::stable_sort(did.responses.begin(), did.responses.end(),
+                         [](const Response* a, const Response* b) { return a->day < b->day; });
+    const auto priors = priorsOf(list, played);
     std::vector<ChildProgress> all;
     for (const pack::Child& child : list.children) {
-        const Played& did = played[child.id];
+        Played& did = played[child.id];
+        for (const Response* response : did.responses)
+            if (response->isEvidence()) did.cells[cellOf(*response)].add(*response, child.shields);
         ChildProgress progress{
             child, {}, did.answers, static_cast<int>(did.days.size()), did.practised_ms};
-        for (const auto& [cell, evidence] : did.mastery.cells())
-            progress.lines.push_back(lineOf(cell, evidence, child));
+        const Mastery mastery = masteryOf(did, child, priors);
+        for (const auto& [cell, counts] : did.cells)
+            progress.lines.push_back(lineOf(cell, evidenceOf(cell, counts, mastery)));
         std::stable_sort(progress.lines.begin(), progress.lines.end(), isBefore);
         all.push_back(std::move(progress));
     }

@@ -1,5 +1,6 @@
 // What the desk says of the children: for each sound by task the counts, the range, the foils that
-// were taken and one of four words. Values only; the desk draws them, the command prints them.
+// were taken and one of four words. Each child is read with the priors of her class. Values only;
+// the desk draws them, the command prints them.
 #pragma once
 
 #include <span>
@@ -9,7 +10,7 @@
 
 #include "content/common/result.hpp"
 #include "content/pack/classroom.hpp"
-#include "content/practice/mastery.hpp"
+#include "content/practice/evidence.hpp"
 #include "content/practice/response.hpp"
 
 namespace wrenlet::practice {
@@ -18,6 +19,7 @@ struct SoundLine {
     Cell cell;
     Evidence evidence;
     bool shielded = false;                 // never called missed
+    bool held_back = false;                // without its shield it would look missed
     Standing said = Standing::too_little;  // what the desk says, shields taken into account
 };
 

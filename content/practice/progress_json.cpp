@@ -26,9 +26,10 @@ ordered_json soundJson(const SoundLine& line) {
             {"seen", evidence.seen},
             {"right_first_time", evidence.right},
             {"by_guessing", evidence.guess},
-            {"known_low", evidence.low},
-            {"known", evidence.middle},
-            {"known_high", evidence.high},
+            {"p_missed", evidence.reading.p_missed},
+            {"known_low", evidence.reading.low},
+            {"known", evidence.reading.middle},
+            {"known_high", evidence.reading.high},
             {"foils_taken", std::move(taken)},
             {"last_day", evidence.last_day}};
 }

@@ -1,14 +1,13 @@
 #include "content/practice/scheduler.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 #include <numeric>
-#include <tuple>
+#include <unordered_map>
 
 #include "content/common/random.hpp"
-#include "content/practice/focus.hpp"
 #include "content/practice/hard_rules.hpp"
-#include "content/practice/policy.hpp"
 
 namespace wrenlet::practice {
 namespace {
@@ -16,144 +15,183 @@ namespace {
 using exercise::Item;
 using exercise::Skill;
 using Reason = Asked::Reason;
+using Entry = QuestionBank::Entry;
+using Question = QuestionBank::Question;
 
-/// Among the skills that are played.
-int teachingPlace(Skill skill) {
-    int place = 0;
-    for (const auto& row : exercise::skillTable()) {
-        if (row.skill == skill) break;
-        place += row.is_played ? 1 : 0;
-    }
-    return place;
-}
-
-/// Counts of first tries in a whole skill.
-struct Tries {
-    int seen = 0;
-    int right = 0;
+/// What is known of one question when the next item is chosen.
+struct Outlook {
+    double success = 0;  // P(right)
+    double score = 0;    // without what is the item's own
+    bool in_focus = false;
+    bool missed_before = false;
+    bool is_due = false;
 };
-using TriesBySkill = std::map<std::string_view, Tries>;
-
-TriesBySkill triesBySkill(const Mastery& mastery) {
-    TriesBySkill tries;
-    for (const auto& [cell, evidence] : mastery.cells()) {
-        Tries& skill = tries[cell.skill];
-        skill.seen += evidence.seen;
-        skill.right += evidence.right;
-    }
-    return tries;
-}
-
-double successInSkill(const Tries& tries, Skill skill) {
-    const double before =
-        kPolicy.first_skill_success - kPolicy.later_skill_step * teachingPlace(skill);
-    return (tries.right + kPolicy.skill_prior_tries * before) /
-           (tries.seen + kPolicy.skill_prior_tries);
-}
-
-double unknownShare(double success, std::size_t choices) {
-    const double guess = 1.0 / static_cast<double>(std::max<std::size_t>(2, choices));
-    return 1 - std::clamp((success - guess) / (1 - guess), 0.0, 1.0);
-}
-
-/// What is known of one cell when the next item is chosen.
-struct CellFacts {
-    double success = 0;
-    int asked_today = 0;
-    bool is_new = true;
-    bool missed_before_today = false;
-    double overdue = -1;  // 0 from the day it is due, 1 when overdue by the longest wait
-};
-
-double overdueOf(const Evidence& evidence, std::int64_t day) {
-    if (evidence.right_in_a_row == 0) return -1;
-    const auto& waits = kPolicy.days_until_due;
-    const auto last = static_cast<int>(std::size(waits)) - 1;
-    const auto wait = waits[std::min(evidence.right_in_a_row - 1, last)];
-    const std::int64_t over = day - evidence.last_day - wait;
-    return over < 0 ? -1
-                    : std::min(1.0, static_cast<double>(over) / static_cast<double>(waits[last]));
-}
-
-/// FNV-1a: an item's own number, whatever its place in the pack.
-std::uint64_t hashOf(std::string_view text) {
-    std::uint64_t hash = 0xcbf29ce484222325ull;
-    for (const char c : text) hash = (hash ^ static_cast<unsigned char>(c)) * 0x100000001b3ull;
-    return hash;
-}
 
 struct Candidate {
-    std::size_t item = 0;
-    const CellFacts* cell = nullptr;
-    bool in_focus = false;
+    Entry entry;
     double score = 0;
 };
 
 class Choice {
   public:
-    Choice(const Situation& situation, const Mastery& mastery)
-        : situation_(situation),
-          mastery_(mastery),
-          rules_(situation),
-          today_(triesToday(situation)),
-          seed_(stepSeed(situation.seed, static_cast<std::uint64_t>(situation.asked_so_far))),
-          tries_(triesBySkill(mastery)) {
-        for (const std::string& id : focusOf(situation, mastery))
-            if (const auto skill = exercise::skillFromId(id)) focus_.push_back(*skill);
-        double day = kPolicy.good_day;
-        for (const Response* response : today_)
-            day += kPolicy.day_weight * ((response->isRight() ? 1 : 0) - day);
-        floor_ =
-            std::clamp(kPolicy.floor + kPolicy.good_day - day, kPolicy.floor, kPolicy.floor_most);
-    }
-
+    Choice(const Policy& policy, const Situation& situation, const Mastery& mastery);
     std::optional<Asked> choose();
 
   private:
     bool wantsSureOne() const {
-        return situation_.last_ones || situation_.asked_so_far < kPolicy.warm_up_items;
+        return situation_.last_ones || situation_.asked_so_far < policy_.warm_up_items;
     }
-    const CellFacts& factsOf(const Item& item);
+    const Item& itemOf(const Entry& entry) const { return bank_.items()[entry.item]; }
+    void lookAtPlaces();
+    void lookAhead();
+    Outlook outlookOf(const Question& question) const;
     std::vector<std::uint8_t> keptOrder(const Item& item) const;
     std::vector<std::uint8_t> freeOrder(const Item& item, Random& random) const;
-    Candidate candidate(std::size_t index);
-    double score(const Item& item, const CellFacts& cell) const;
-    std::vector<Candidate> staying();
-    std::vector<Candidate> allowed();
-    Reason narrow(std::vector<Candidate>& candidates, Random& random) const;
+    Candidate candidate(const Entry& entry) const;
+    std::vector<Candidate> staying() const;
+    std::vector<Candidate> allowed() const;
+    Reason reasonFor(const Candidate& one) const;
     const Candidate& best(const std::vector<Candidate>& candidates) const;
 
+    const Policy& policy_;
     const Situation& situation_;
     const Mastery& mastery_;
+    const QuestionBank& bank_;
     HardRules rules_;
     std::vector<const Response*> today_;
     std::uint64_t seed_;
-    TriesBySkill tries_;
-    std::vector<Skill> focus_;
-    double floor_ = 0;
-    std::map<std::tuple<Skill, std::string_view, exercise::Position>, CellFacts> cells_;
+    std::vector<Skill> focus_, pinned_;
+    double pull_ = 0;
+
+    /// Of a sound in its place, whatever the skill.
+    struct Place {
+        int today = 0;
+        bool just_now = false;
+        bool missed_before = false;
+        double overdue = -1;  // 0 from the day it is due, 1 when overdue by the longest wait
+    };
+    std::vector<Place> places_;
+    std::map<Skill, int> skill_today_;
+    std::unordered_map<std::uint64_t, int> times_seen_;  // lately, by the item's key
+    std::vector<Outlook> outlooks_;                      // by question
 };
 
-const CellFacts& Choice::factsOf(const Item& item) {
-    const auto [found, is_new] =
-        cells_.try_emplace({item.skill, item.turns_on.sound, item.turns_on.position});
-    CellFacts& facts = found->second;
-    if (!is_new) return facts;
-    const Cell cell{std::string(exercise::rowOf(item.skill).id), item.turns_on};
-    facts.success = successInSkill(tries_[exercise::rowOf(item.skill).id], item.skill);
-    for (const Response* response : today_)
-        if (response->skill == cell.skill && response->turns_on == cell.turns_on)
-            ++facts.asked_today;
-    const auto met = mastery_.cells().find(cell);
-    if (met == mastery_.cells().end()) return facts;
-    const Evidence& evidence = met->second;
-    facts.is_new = false;
-    facts.success = (evidence.right + kPolicy.cell_prior_tries * facts.success) /
-                    (evidence.seen + kPolicy.cell_prior_tries);
-    if (evidence.missed_since_right > 0) facts.success -= kPolicy.just_missed;
-    facts.missed_before_today = evidence.missed_since_right > 0 && facts.asked_today == 0;
-    facts.overdue = overdueOf(evidence, situation_.day);
-    return facts;
+Choice::Choice(const Policy& policy, const Situation& situation, const Mastery& mastery)
+    : policy_(policy),
+      situation_(situation),
+      mastery_(mastery),
+      bank_(*situation.bank),
+      rules_(situation),
+      today_(triesToday(situation)),
+      seed_(stepSeed(situation.seed, static_cast<std::uint64_t>(situation.asked_so_far))) {
+    for (const std::string& id : situation.focus)
+        if (const auto skill = exercise::skillFromId(id)) focus_.push_back(*skill);
+    for (const std::string& id : situation.pinned)
+        if (const auto skill = exercise::skillFromId(id)) pinned_.push_back(*skill);
+    double right = policy_.aim * policy_.aim_tries;
+    for (const Response* response : today_) right += response->isRight() ? 1 : 0;
+    const double share = right / (policy_.aim_tries + static_cast<double>(today_.size()));
+    pull_ = std::max(policy_.pull_least, policy_.pull + policy_.pull_slope * (policy_.aim - share));
+    const std::size_t lately = std::min(situation.history.size(), policy_.lately);
+    for (const Response& response : situation.history.last(lately))
+        if (response.isEvidence()) ++times_seen_[QuestionBank::keyOf(response.item)];
+    lookAtPlaces();
+    lookAhead();
+}
+
+void Choice::lookAtPlaces() {
+    places_.resize(bank_.places().size());
+    const auto placeOf = [&](const exercise::TurnsOn& turns_on) -> Place* {
+        const auto number = bank_.placeOf(turns_on);
+        return number ? &places_[*number] : nullptr;
+    };
+    for (std::size_t i = 0; i < today_.size(); ++i) {
+        if (const auto skill = exercise::skillFromId(today_[i]->skill)) ++skill_today_[*skill];
+        if (Place* place = placeOf(today_[i]->turns_on)) {
+            ++place->today;
+            place->just_now |= i + 2 >= today_.size();
+        }
+    }
+    const auto& waits = policy_.days_until_due;
+    const int last = static_cast<int>(std::size(waits)) - 1;
+    for (std::size_t i = 0; i < places_.size(); ++i) {
+        const auto belief = mastery_.belief(bank_.features()[bank_.places()[i]]);
+        Place& place = places_[i];
+        place.missed_before = belief.missed_running > 0 && place.today == 0;
+        if (belief.right_running == 0) continue;
+        const auto wait = waits[std::min(belief.right_running - 1, last)];
+        const auto over = static_cast<double>(situation_.day - belief.last_day - wait);
+        if (over >= 0) place.overdue = std::min(1.0, over / static_cast<double>(waits[last]));
+    }
+}
+
+void Choice::lookAhead() {
+    std::vector<Gaussian> beliefs;
+    beliefs.reserve(bank_.features().size());
+    for (const Feature& feature : bank_.features()) beliefs.push_back(mastery_.belief(feature).now);
+    outlooks_.reserve(bank_.questions().size());
+    const auto sum = [&beliefs](double ease, std::span<const QuestionBank::Part> parts) {
+        Gaussian z{ease, 0};
+        for (const QuestionBank::Part& part : parts) {
+            z.mean += part.share * beliefs[part.feature].mean;
+            z.variance += part.share * part.share * beliefs[part.feature].variance;
+        }
+        return z;
+    };
+    struct Shares {
+        double task, sound;
+    };
+    std::vector<Shares> known;
+    // What there would be to gain if a skill or a sound were known a little better.
+    std::map<Skill, double> reach_of_skill;
+    std::vector<double> reach_of_place(places_.size());
+    for (const Question& question : bank_.questions()) {
+        const double t = aboutKnown(sum(question.task_ease, bank_.ofTask(question)));
+        const double s = aboutKnown(sum(question.sound_ease, bank_.ofSound(question)));
+        known.push_back({t, s});
+        reach_of_skill[question.skill] += question.weight * s;
+        reach_of_place[question.place] += question.weight * t;
+    }
+    const double a = policy_.alone;
+    const auto toLearn = [this](double share) {
+        return (1 - share) * (1 - policy_.middle + policy_.middle * 4 * share * (1 - share));
+    };
+    for (std::size_t i = 0; i < bank_.questions().size(); ++i) {
+        const Question& question = bank_.questions()[i];
+        const auto [t, s] = known[i];
+        const Answering& answering = question.answering;
+        Outlook outlook = outlookOf(question);
+        outlook.success = answering.guess + (1 - answering.guess - answering.slip) * t * s;
+        const double need = question.is_on_a_sound ? 1 : policy_.other_place;
+        outlook.score += policy_.sound_need * need * toLearn(s) * (a + (1 - a) * t) *
+                             reach_of_place[question.place] +
+                         policy_.skill_need * toLearn(t) * (a + (1 - a) * s) *
+                             std::min(policy_.most_reach, reach_of_skill[question.skill]) -
+                         pull_ * (1 - outlook.success);
+        outlooks_.push_back(outlook);
+    }
+}
+
+/// All but what is believed.
+Outlook Choice::outlookOf(const Question& question) const {
+    const auto isIn = [&question](const std::vector<Skill>& skills) {
+        return std::find(skills.begin(), skills.end(), question.skill) != skills.end();
+    };
+    const Place& place = places_[question.place];
+    Outlook outlook;
+    outlook.in_focus = isIn(focus_);
+    outlook.missed_before = place.missed_before;
+    outlook.is_due = place.overdue >= 0;
+    const auto skill_today = skill_today_.find(question.skill);
+    const bool leaves =
+        !today_.empty() && today_.back()->skill != exercise::rowOf(question.skill).id;
+    outlook.score =
+        policy_.focus * outlook.in_focus + policy_.pinned * isIn(pinned_) +
+        policy_.missed * place.missed_before + policy_.overdue * std::max(0.0, place.overdue) -
+        policy_.again_today * place.today - policy_.just_now * place.just_now -
+        policy_.skill_today * (skill_today == skill_today_.end() ? 0 : skill_today->second) -
+        policy_.another_task * leaves;
+    return outlook;
 }
 
 /// The places at which the choices stood in the last item; empty when they were others.
@@ -179,109 +217,76 @@ std::vector<std::uint8_t> Choice::freeOrder(const Item& item, Random& random) co
     return order;
 }
 
-double Choice::score(const Item& item, const CellFacts& cell) const {
-    const double throw_of_dice = Random(stepSeed(seed_, hashOf(item.id))).unit() * kPolicy.chance;
-    // Where success is all that counts, chance only takes turns among like items.
-    if (wantsSureOne()) return cell.success + 0.1 * throw_of_dice;
-    const bool leaves = !today_.empty() && today_.back()->skill != exercise::rowOf(item.skill).id;
-    return unknownShare(cell.success, item.choices.size()) -
-           kPolicy.strain * std::max(0.0, floor_ - cell.success) -
-           kPolicy.again_today * cell.asked_today - (leaves ? kPolicy.another_task : 0) +
-           kPolicy.overdue * std::max(0.0, cell.overdue) + throw_of_dice;
+Candidate Choice::candidate(const Entry& entry) const {
+    const Outlook& outlook = outlooks_[entry.question];
+    const double thrown = Random(stepSeed(seed_, entry.key)).unit() * policy_.chance;
+    const auto seen = times_seen_.find(entry.key);
+    const int times = seen == times_seen_.end() ? 0 : std::min(3, seen->second);
+    const double score = outlook.score - policy_.times_seen * times + thrown;
+    // Where success is all that counts, the rest decides among what is as good as certain.
+    if (wantsSureOne()) return {entry, std::min(outlook.success, policy_.sure) + .01 * score};
+    return {entry, score};
 }
 
-Candidate Choice::candidate(std::size_t index) {
-    const Item& item = situation_.items[index];
-    const CellFacts& cell = factsOf(item);
-    const bool in_focus = std::find(focus_.begin(), focus_.end(), item.skill) != focus_.end();
-    return {index, &cell, in_focus, score(item, cell)};
-}
-
-std::vector<Candidate> Choice::staying() {
+std::vector<Candidate> Choice::staying() const {
     std::vector<Candidate> candidates;
-    if (!situation_.stay_with || *situation_.stay_with >= situation_.items.size()) return {};
-    const Item& last = situation_.items[*situation_.stay_with];
-    for (std::size_t i = 0; i < situation_.items.size(); ++i) {
-        const Item& item = situation_.items[i];
+    if (!situation_.stay_with || *situation_.stay_with >= bank_.items().size()) return {};
+    const Item& last = bank_.items()[*situation_.stay_with];
+    for (const Entry& entry : bank_.entries()) {
+        const Item& item = itemOf(entry);
         if (!(item.skill == last.skill) || !exercise::sameChoices(item, last)) continue;
         const auto order = keptOrder(item);
         if (order.empty()) continue;
-        const Asked asked{i, order};
-        if (rules_.stepsToAllow(item, asked.answerPlace(item)) == 0)
-            candidates.push_back(candidate(i));
+        const Asked asked{entry.item, order};
+        if (rules_.stepsToAllow(item, entry.key, asked.answerPlace(item)) == 0)
+            candidates.push_back(candidate(entry));
     }
     return candidates;
 }
 
-std::vector<Candidate> Choice::allowed() {
+std::vector<Candidate> Choice::allowed() const {
     std::vector<Candidate> candidates;
     int fewest_steps = 1'000;
-    for (std::size_t i = 0; i < situation_.items.size(); ++i) {
-        const Item& item = situation_.items[i];
-        if (!exercise::isPlayed(item.skill)) continue;
-        if (item.choices.empty() || item.answer >= item.choices.size()) continue;
+    for (const Entry& entry : bank_.entries()) {
+        const Item& item = itemOf(entry);
         const bool is_fixed = item.choices.size() == 1 || exercise::keepsOrder(item);
         const int steps = rules_.stepsToAllow(
-            item, is_fixed ? std::optional<std::size_t>(item.answer) : std::nullopt);
+            item, entry.key, is_fixed ? std::optional<std::size_t>(item.answer) : std::nullopt);
         if (steps > fewest_steps) continue;
         if (steps < fewest_steps) candidates.clear();
         fewest_steps = steps;
-        candidates.push_back(candidate(i));
+        candidates.push_back(candidate(entry));
     }
     return candidates;
 }
 
-/// Leaves those that serve what the dice say, or the next purpose that anything serves.
-Reason Choice::narrow(std::vector<Candidate>& candidates, Random& random) const {
-    const auto keepIf = [&](const auto& serves) {
-        if (std::none_of(candidates.begin(), candidates.end(), serves)) return false;
-        candidates.erase(std::remove_if(candidates.begin(), candidates.end(),
-                                        [&](const Candidate& one) { return !serves(one); }),
-                         candidates.end());
-        return true;
-    };
-    const double thrown = random.unit();
-    const bool for_focus = thrown < kPolicy.focus_share;
-    const bool for_missed = !for_focus && thrown < kPolicy.focus_share + kPolicy.missed_share;
-    const auto in_focus = [](const Candidate& one) { return one.in_focus; };
-    const auto missed = [](const Candidate& one) { return one.cell->missed_before_today; };
-    const auto due = [](const Candidate& one) { return one.cell->overdue >= 0; };
-    const auto is_new = [](const Candidate& one) { return one.cell->is_new; };
-    if (for_focus && keepIf(in_focus)) return Reason::focus;
-    if (for_missed && keepIf(missed)) return Reason::missed;
-    if (!for_focus && (keepIf(due) || keepIf(is_new))) return Reason::due;
-    if (keepIf(missed)) return Reason::missed;
-    return keepIf(in_focus) ? Reason::focus : Reason::due;
+Reason Choice::reasonFor(const Candidate& one) const {
+    if (wantsSureOne()) return situation_.last_ones ? Reason::ending : Reason::warm_up;
+    const Outlook& outlook = outlooks_[one.entry.question];
+    if (outlook.missed_before) return Reason::missed;
+    return outlook.is_due && !outlook.in_focus ? Reason::due : Reason::focus;
 }
 
 const Candidate& Choice::best(const std::vector<Candidate>& candidates) const {
     return *std::max_element(candidates.begin(), candidates.end(),
                              [&](const Candidate& a, const Candidate& b) {
                                  if (a.score != b.score) return a.score < b.score;
-                                 return situation_.items[a.item].id > situation_.items[b.item].id;
+                                 return itemOf(a.entry).id > itemOf(b.entry).id;
                              });
 }
 
 std::optional<Asked> Choice::choose() {
     Random random(seed_);
-    auto candidates = allowed();
+    const auto candidates = allowed();
     if (candidates.empty()) return std::nullopt;
     const auto stays = staying();
-    const Reason sure = situation_.last_ones ? Reason::ending : Reason::warm_up;
-
     if (!stays.empty()) {
         const Candidate& one = best(stays);
-        if (!wantsSureOne() || one.score >= best(candidates).score - kPolicy.stay) {
-            const Reason reason = wantsSureOne()                  ? sure
-                                  : one.cell->missed_before_today ? Reason::missed
-                                  : one.in_focus                  ? Reason::focus
-                                                                  : Reason::due;
-            return Asked{one.item, keptOrder(situation_.items[one.item]), reason};
-        }
+        if (!wantsSureOne() || one.score >= best(candidates).score - policy_.stay)
+            return Asked{one.entry.item, keptOrder(itemOf(one.entry)), reasonFor(one)};
     }
-    const Reason reason = wantsSureOne() ? sure : narrow(candidates, random);
     const Candidate& one = best(candidates);
-    return Asked{one.item, freeOrder(situation_.items[one.item], random), reason};
+    return Asked{one.entry.item, freeOrder(itemOf(one.entry), random), reasonFor(one)};
 }
 
 }  // namespace
@@ -291,11 +296,12 @@ std::size_t Asked::answerPlace(const exercise::Item& item_asked) const {
     return static_cast<std::size_t>(found - order.begin());
 }
 
-std::optional<Asked> FirstScheduler::next(const Situation& situation) const {
-    if (situation.mastery) return Choice(situation, *situation.mastery).choose();
+std::optional<Asked> PracticeScheduler::next(const Situation& situation) const {
+    if (situation.bank == nullptr) return std::nullopt;
+    if (situation.mastery) return Choice(policy_, situation, *situation.mastery).choose();
     Mastery mastery;
     for (const Response& response : situation.history) mastery.add(response);
-    return Choice(situation, mastery).choose();
+    return Choice(policy_, situation, mastery).choose();
 }
 
 }  // namespace wrenlet::practice

@@ -1,4 +1,4 @@
-// Chooses the next item from what the child did: two focus skills, what was missed, what is due.
+// Chooses the next item from what the child did: what is missed, what is due, what she can manage.
 // Hard rules first (no answer place and no sound three times running), then a score; the same seed
 // and the same history give the same items.
 #pragma once
@@ -11,6 +11,8 @@
 
 #include "content/exercise/item.hpp"
 #include "content/practice/mastery.hpp"
+#include "content/practice/policy.hpp"
+#include "content/practice/question_bank.hpp"
 #include "content/practice/response.hpp"
 
 namespace wrenlet::practice {
@@ -28,10 +30,11 @@ struct Asked {
 
 /// Everything the choice depends on.
 struct Situation {
-    std::span<const exercise::Item> items;  // those that the game does not play are never chosen
+    const QuestionBank* bank = nullptr;   // what may be asked
     std::span<const Response> history;    // the child's, oldest first; this session's at the end
     const Mastery* mastery = nullptr;     // of that same history; computed when it is left out
     std::span<const std::string> pinned;  // skill ids the teacher pinned
+    std::span<const std::string> focus;   // skill ids: today's (focus.hpp)
     std::int64_t session = 0;
     std::int64_t day = 0;
     std::uint64_t seed = 0;                // the session's
@@ -47,28 +50,38 @@ class Scheduler {
     virtual std::optional<Asked> next(const Situation& situation) const = 0;
 };
 
-/// The two skills this child works on today: pinned ones before all, then those of which least is
-/// known, ties in teaching order. The answers of the present session don't count, so that the two
-/// stay the same from its beginning to its end.
-std::vector<std::string> focusSkills(const Situation& situation);
-
 /// Hard rules, all about this session's first tries but (3), which looks across sessions:
 ///   (1) no answer place three times running;
 ///   (2) no sound that an answer turned on three times running;
-///   (3) no item among the last 20 asked;
+///   (3) no item among the last 60 asked;
 ///   (4) no skill more than 5 times running.
-/// In a pack too small to keep them all they give way one after another: (3) to 10, then (4) with
-/// 20, 10, 5, 2 and 1 of (3), then (2), then (1); an item twice running comes last of all.
+/// In a pack too small to keep them all they give way one after another: (3) to 40, 20 and 10, then
+/// (4) with 20, 10, 5, 2 and 1 of (3), then (2), then (1); an item twice running comes last of all.
 ///
 /// Choices stand in a shuffled order that keeps (1). They keep their places while a sort goes on,
 /// and a count's stand in the order of its numbers; then (1) decides which item may be asked.
 ///
-/// The first two items and the last ones are the likeliest to succeed. Between them a throw of the
-/// dice decides whether an item is for the focus, for what was missed before this session, or for
-/// what is due; the constants stand in policy.hpp. Nothing depends on the order of the items.
-class FirstScheduler final : public Scheduler {
+/// The first two items and the last ones are the likeliest to succeed. Between them the item is
+/// asked that teaches most for what it costs in success:
+///
+///   worth = sound_need L(s) (a + (1 - a) t) R_sound + skill_need L(t) (a + (1 - a) s) R_skill
+///   L(x)  = (1 - x) (1 - m + 4 m x (1 - x))
+///   score = worth - pull (1 - P(right)) + what is missed before, due, in focus, pinned
+///           - what was asked today and before + a small throw
+///
+/// with s and t the shares believed known of the sound in its place and of the skill; R, its reach,
+/// how far the lines of a report would rise if it were known: the questions it stands in, each by
+/// its weight and by how far the other of the two is known. So a skill that many sounds wait for
+/// comes before one sound, and a sound is learned in a task that the child can do. The pull rises
+/// as the day's share of right answers falls short of the aim, and with it the child gets what she
+/// can do. The constants stand in policy.hpp. Nothing depends on the order of the items.
+class PracticeScheduler final : public Scheduler {
   public:
+    explicit PracticeScheduler(const Policy& policy = kPolicy) : policy_(policy) {}
     std::optional<Asked> next(const Situation& situation) const override;
+
+  private:
+    Policy policy_;
 };
 
 }  // namespace wrenlet::practice

@@ -44,31 +44,13 @@ std::vector<std::string> othersOf(const std::string& sound, const Contrast& cont
 
 }  // namespace
 
-int shieldedMisses(const Cell& cell, const Evidence& evidence,
-                   std::span<const std::string> shields) {
-    std::vector<std::string> others;
+bool isShielded(const exercise::TurnsOn& turns_on, std::string_view means,
+                std::span<const std::string> shields) {
     for (const std::string& shield : shields)
         if (const auto contrast = contrastOf(shield))
-            for (std::string& other : othersOf(cell.turns_on.sound, *contrast))
-                others.push_back("/" + other + "/");
-    int misses = 0;
-    for (const auto& [means, times] : evidence.taken) {
-        for (const std::string& other : others) {
-            if (means.find(other) == std::string::npos) continue;
-            misses += times;
-            break;
-        }
-    }
-    return misses;
-}
-
-Evidence withoutShielded(const Cell& cell, Evidence evidence,
-                         std::span<const std::string> shields) {
-    const int misses = shieldedMisses(cell, evidence, shields);
-    if (misses == 0) return evidence;
-    evidence.seen -= misses;
-    judge(evidence);
-    return evidence;
+            for (const std::string& other : othersOf(turns_on.sound, *contrast))
+                if (means.find("/" + other + "/") != std::string_view::npos) return true;
+    return false;
 }
 
 }  // namespace wrenlet::practice

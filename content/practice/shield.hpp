@@ -5,19 +5,17 @@
 
 #include <span>
 #include <string>
+#include <string_view>
 
-#include "content/practice/mastery.hpp"
+#include "content/exercise/item.hpp"
 
 namespace wrenlet::practice {
 
-/// Of the wrong answers in `evidence`, those that took a sound for the other side of a shielded
-/// contrast, by what they mean ("heard /v/ for /b/ first"). A shield is two IPA symbols around a
-/// slash, or the name of a merger: pin-pen (ɪ, ɛ before a nasal), cot-caught (ɑ, ɔ), merry-marry
-/// (ɛ, æ). Any other shield covers nothing.
-int shieldedMisses(const Cell& cell, const Evidence& evidence,
-                   std::span<const std::string> shields);
-
-/// The evidence without those answers: what it says where the child could be heard to differ.
-Evidence withoutShielded(const Cell& cell, Evidence evidence, std::span<const std::string> shields);
+/// True iff a wrong answer with that meaning ("heard /v/ for /b/ first") took the sound for the
+/// other side of a shielded contrast. A shield is two IPA symbols around a slash, or the name of a
+/// merger: pin-pen (ɪ, ɛ before a nasal), cot-caught (ɑ, ɔ), merry-marry (ɛ, æ). Any other covers
+/// nothing.
+bool isShielded(const exercise::TurnsOn& turns_on, std::string_view means,
+                std::span<const std::string> shields);
 
 }  // namespace wrenlet::practice

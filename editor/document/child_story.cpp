@@ -38,7 +38,7 @@ std::string summaryOf(const practice::ChildProgress& child) {
         if (said == Said::growing) ++growing;
     }
     std::stable_sort(missed.begin(), missed.end(), [](const auto* a, const auto* b) {
-        return a->evidence.middle < b->evidence.middle;
+        return a->evidence.reading.p_missed > b->evidence.reading.p_missed;
     });
     std::string text;
     if (!missed.empty()) {

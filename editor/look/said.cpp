@@ -4,8 +4,7 @@ namespace wrenlet::desk {
 
 Said saidOf(const practice::SoundLine& line) {
     if (line.evidence.seen == 0) return Said::not_asked;
-    const bool held_back = line.shielded && line.evidence.standing == practice::Standing::missed;
-    if (held_back) return Said::shielded;
+    if (line.held_back) return Said::shielded;
     switch (line.said) {
         case practice::Standing::missed:
             return Said::missed;

@@ -48,8 +48,9 @@ void ScriptedChild::planPalm(Millis begin, Millis end) {
                        y * static_cast<float>(random_.unit())};
     at(begin - kFrame, Contact::Kind::down, kPalm, edge);
     at(begin + 3 * kFrame, Contact::Kind::down, kSecond, middle);
-    at(end - kFrame, Contact::Kind::up, kSecond, middle);
-    at(end + 2 * kFrame, Contact::Kind::up, kPalm, edge);
+    const Millis lifted = std::max(end - kFrame, begin + 4 * kFrame);
+    at(lifted, Contact::Kind::up, kSecond, middle);
+    at(lifted + 3 * kFrame, Contact::Kind::up, kPalm, edge);
 }
 
 void ScriptedChild::planTap(const App& app, const std::string& thing, Millis now) {

@@ -68,7 +68,7 @@ class Table {
     Opened& opened_;
     TableOptions options_;
     std::unique_ptr<Display> display_;
-    practice::FirstScheduler scheduler_;
+    practice::PracticeScheduler scheduler_;
     Mixer mixer_;
     SoundDevice sound_;
     DecodedClips clips_;

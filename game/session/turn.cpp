@@ -28,7 +28,7 @@ std::vector<std::uint8_t> orderOf(const exercise::Item& item,
 }  // namespace
 
 Turn::Turn(TurnParts parts, std::string child, std::uint64_t seed)
-    : parts_(std::move(parts)), child_(std::move(child)) {
+    : parts_(std::move(parts)), child_(std::move(child)), bank_(parts_.pack.items) {
     const std::int64_t day = localDay(parts_.clock.unixMillis());
     const std::string pack = parts_.pack.name();
     session_ = {0, child_, pack, seed, day, 0, false};
@@ -41,13 +41,15 @@ Turn::Turn(TurnParts parts, std::string child, std::uint64_t seed)
     }
     played_ms_ = session_.played_ms;
     history_ = parts_.store.history(child_);
-    for (const auto& response : history_) mastery_.add(response);
     const auto is_earlier = [this](const practice::Response& response) {
         return response.session != session_.id || response.tablet != parts_.store.tablet();
     };
     std::stable_partition(history_.begin(), history_.end(), is_earlier);
     earlier_ =
         static_cast<std::size_t>(std::count_if(history_.begin(), history_.end(), is_earlier));
+    for (std::size_t i = 0; i < earlier_; ++i) mastery_.add(history_[i]);
+    focus_ = practice::focusSkills(bank_, mastery_, parts_.pinned);
+    for (const auto& response : today()) mastery_.add(response);
     resume();
 }
 
@@ -143,10 +145,11 @@ void Turn::goOn() {
     if (parts_.plan.isOver(played_ms_, asked, last_right)) return;
 
     practice::Situation situation;
-    situation.items = parts_.pack.items;
+    situation.bank = &bank_;
     situation.history = history_;
     situation.mastery = &mastery_;
     situation.pinned = parts_.pinned;
+    situation.focus = focus_;
     situation.session = session_.id;
     situation.day = session_.day;
     situation.seed = session_.seed;

@@ -9,6 +9,7 @@
 #include "content/common/clock.hpp"
 #include "content/common/result.hpp"
 #include "content/pack/pack.hpp"
+#include "content/practice/focus.hpp"
 #include "content/practice/mastery.hpp"
 #include "content/practice/scheduler.hpp"
 #include "content/practice/session_plan.hpp"
@@ -79,11 +80,13 @@ class Turn {
 
     TurnParts parts_;
     std::string child_;
+    practice::QuestionBank bank_;
     practice::Session session_;
     std::vector<practice::Response> history_;  // the child's, this session's at the end
     std::size_t earlier_ = 0;                  // responses in history_ before this session
     std::size_t unwritten_ = 0;                // responses at the end of history_ not yet stored
     practice::Mastery mastery_;
+    std::vector<std::string> focus_;  // skill ids: today's
     std::optional<Question> question_;
     Millis played_ms_ = 0;
     std::optional<Millis> last_beat_;

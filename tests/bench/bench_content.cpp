@@ -111,8 +111,7 @@ exercise::Vocabulary largeUnit(std::size_t most) {
     }
     const auto told = readWhole(kShare / "words/sentences.tsv", exercise::kMostListBytes);
     const auto sentences = exercise::readClassroomSentences(told.value(), "sentences.tsv");
-    for (const auto& one : sentences.value())
-        unit.sentences.push_back(one.sentence);
+    for (const auto& one : sentences.value()) unit.sentences.push_back(one.sentence);
     return unit;
 }
 
@@ -185,19 +184,20 @@ void practiceFigures(const pack::Pack& pack) {
     std::filesystem::remove_all(folder);
 
     practice::Mastery mastery;
+    const practice::QuestionBank bank(pack.items);
     std::vector<practice::Response> history;
     std::vector<double> times, passes;
     std::size_t letters = 0;
     for (int asked = 0; asked < 200; ++asked) {
         practice::Situation situation;
-        situation.items = pack.items;
+        situation.bank = &bank;
         situation.history = history;
         situation.mastery = &mastery;
         situation.session = 1;
         situation.seed = 5;
         situation.asked_so_far = asked;
         double begin = seconds();
-        const auto next = practice::FirstScheduler().next(situation);
+        const auto next = practice::PracticeScheduler().next(situation);
         times.push_back((seconds() - begin) * 1e3);
         begin = seconds();
         for (const auto& item : pack.items)
@@ -211,6 +211,58 @@ void practiceFigures(const pack::Pack& pack) {
            median(passes));
 }
 
+/// A child who plays 45 sessions of 40 items over 5,000 items: how long a choice takes at the end,
+/// what her state weighs, and how long the answers of 180 such children take to be read again.
+void masteryFigures() {
+    std::vector<exercise::Item> items;
+    const exercise::Vocabulary unit = largeUnit(500);
+    for (const exercise::SkillRow& row : exercise::skillTable()) {
+        auto made = exercise::makeItems(unit, row.skill);
+        const std::size_t step = made.size() / 150 + 1;
+        for (std::size_t i = 0; i < made.size(); i += step) items.push_back(std::move(made[i]));
+    }
+    for (const exercise::Item& item :
+         exercise::makeItems(unit, {exercise::Unit::phoneme, exercise::Task::blend}))
+        if (items.size() < 5000) items.push_back(item);
+    const practice::QuestionBank bank(items, practice::QuestionBank::Which::all);
+    practice::Mastery mastery;
+    std::vector<practice::Response> history;
+    std::vector<double> times;
+    for (int session = 1; session <= 45; ++session)
+        for (int asked = 0; asked < 40; ++asked) {
+            practice::Situation situation;
+            situation.bank = &bank;
+            situation.history = history;
+            situation.mastery = &mastery;
+            situation.session = session;
+            situation.day = 20'000 + session;
+            situation.seed = static_cast<std::uint64_t>(session);
+            situation.asked_so_far = asked;
+            const double begin = seconds();
+            const auto next = practice::PracticeScheduler().next(situation);
+            if (session > 40) times.push_back((seconds() - begin) * 1e3);
+            const exercise::Item& item = items[next->item];
+            practice::Response response = row(item, session);
+            response.day = situation.day;
+            if ((asked * 7 + session) % 4 == 0)
+                response.chosen = item.choices[item.answer == 0 ? 1 : 0].id;
+            history.push_back(response);
+            mastery.add(history.back());
+        }
+    figure("items to choose from, against 5000", static_cast<double>(items.size()), "items", 5000);
+    figure("a choice among them, against 1 ms", median(times), "ms", 1);
+    figure("state of a child, against 64 KB", static_cast<double>(mastery.bytes()), "bytes", 65536);
+    const double begin = seconds();
+    std::size_t replayed = 0;
+    for (int child = 0; child < 180; ++child) {
+        practice::Mastery again;
+        for (const practice::Response& response : history) again.add(response);
+        replayed += history.size();
+    }
+    figure("answers replayed, against 324000", static_cast<double>(replayed), "answers", 324'000);
+    figure("answers replayed, against 2 s", seconds() - begin, "s", 2);
+}
+
 }  // namespace
 
 int main() {
@@ -220,6 +272,7 @@ int main() {
     rhymeFigures();
     makerFigures();
     practiceFigures(pack.value());
+    masteryFigures();
     std::vector<double> times, plain;
     for (int i = 0; i < 9; ++i) {
         double begin = seconds();

@@ -56,10 +56,10 @@ TEST_CASE("What can be said differs in word and in shape, not only in colour") {
 TEST_CASE("A shielded sound is never called missed") {
     practice::SoundLine line;
     line.evidence.seen = 12;
-    line.evidence.standing = practice::Standing::missed;
     line.said = practice::Standing::missed;
     CHECK(saidOf(line) == Said::missed);
-    line.shielded = true;
+    line.said = practice::Standing::too_little;
+    line.shielded = line.held_back = true;
     CHECK(saidOf(line) == Said::shielded);
 }
 

@@ -95,13 +95,11 @@ TEST_CASE("A shield covers its own contrast and nothing else") {
 }
 
 TEST_CASE("A merger shields whole rimes too, and ɡ may be typed as g") {
-    std::map<std::string, int> taken{{"heard /ɪn/ for /ɛn/", 4}, {"heard /æt/ for /ɛn/", 3}};
-    Evidence evidence;
-    evidence.taken = taken;
     const std::vector<std::string> merger{"pin-pen"}, typed{"g/k"};
-    CHECK(shieldedMisses({"onset-rime.rhyme-sort", {"ɛn", Position::rime}}, evidence, merger) == 4);
-    evidence.taken = {{"heard /k/ for /ɡ/ last", 5}};
-    CHECK(shieldedMisses({"phoneme.blend", {"ɡ", Position::last}}, evidence, typed) == 5);
+    CHECK(isShielded({"ɛn", Position::rime}, "heard /ɪn/ for /ɛn/", merger));
+    CHECK_FALSE(isShielded({"ɛn", Position::rime}, "heard /æt/ for /ɛn/", merger));
+    CHECK(isShielded({"ɡ", Position::last}, "heard /k/ for /ɡ/ last", typed));
+    CHECK_FALSE(isShielded({"ɡ", Position::last}, "heard /d/ for /ɡ/ last", typed));
 }
 
 TEST_CASE("The JSON carries counts, words, foils, problems and the caution") {

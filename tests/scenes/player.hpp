@@ -61,7 +61,7 @@ class Player {
     pack::Pack pack_ = smallPack();
     pack::ClassList list_;
     practice::Store store_;
-    practice::FirstScheduler scheduler_;
+    practice::PracticeScheduler scheduler_;
     SilentVoice voice_{pack_};
     FixedClock clock_;
     std::unique_ptr<game::App> app_;

@@ -3,6 +3,7 @@
 #include "tests/simulator/elo.hpp"
 #include "tests/simulator/plain_policies.hpp"
 #include "tests/simulator/run.hpp"
+#include "tests/simulator/wrenlet_classroom.hpp"
 
 namespace wrenlet::simulator {
 
@@ -14,8 +15,14 @@ constexpr int kFittedFrom = 100'000;  // classes that no run uses
 }  // namespace
 
 std::vector<NamedPolicy> policies(const BktModel& bkt) {
-    return {{"fixed", makeFixed()}, {"random", makeRandom()}, {"leitner", makeLeitner()},
-            {"bkt", makeBkt(bkt)},  {"elo", makeElo()},       {"thompson", makeThompson()}};
+    return {{"wrenlet", makeWrenlet()},
+            {"fixed", makeFixed()},
+            {"random", makeRandom()},
+            {"random_same_estimator", makeRandomSameEstimator()},
+            {"leitner", makeLeitner()},
+            {"bkt", makeBkt(bkt)},
+            {"elo", makeElo()},
+            {"thompson", makeThompson()}};
 }
 
 std::vector<std::string> policyNames() {
