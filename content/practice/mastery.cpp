@@ -153,4 +153,25 @@ void Mastery::add(const Response& response) {
          right);
 }
 
+Mastery::Before Mastery::before(const Response& response) const {
+    Before before;
+    before.day = day_;
+    for (const Feature& part : featuresOf(response.skill, response.turns_on)) {
+        before.keys.push_back(part.key);
+        const auto found = std::lower_bound(met_.begin(), met_.end(), part.key, isBefore);
+        if (found != met_.end() && found->key == part.key) before.met.push_back(*found);
+    }
+    return before;
+}
+
+void Mastery::takeBack(const Before& before) {
+    day_ = before.day;
+    for (const FeatureKey key : before.keys) {
+        const auto found = std::lower_bound(met_.begin(), met_.end(), key, isBefore);
+        if (found != met_.end() && found->key == key) met_.erase(found);
+    }
+    for (const Met& met : before.met)
+        met_.insert(std::lower_bound(met_.begin(), met_.end(), met.key, isBefore), met);
+}
+
 }  // namespace wrenlet::practice

@@ -74,6 +74,16 @@ class Mastery {
     /// was added already counts as that one.
     void add(const Response& response);
 
+    /// What an answer may change, so that it can be taken back: taking back the newest answers,
+    /// last one first, leaves the very state that was before them.
+    struct Before {
+        std::vector<FeatureKey> keys;  // of the parts it asks
+        std::vector<Met> met;          // those of them that were met
+        std::int32_t day = 0;
+    };
+    Before before(const Response& response) const;
+    void takeBack(const Before& before);
+
     /// What is known of such a question on the newest day that was added.
     Known known(const Features& features) const;
     /// z of some parts, or of parts averaged over a place's questions.

@@ -61,6 +61,61 @@ struct Model {
 };
 inline constexpr Model kModel;
 
+/// How answers given without listening and answers given tired look, beside a child's own.
+struct Attending {
+    // Times, as ln of milliseconds, before any answer of the child; how much children differ, and
+    // how much one does.
+    double shortest_ms = 250;  // anything quicker counts as this
+    double usual_ms = 4'000;
+    double own_variance = .36;
+    double kind_variance = .04;  // between the mechanics of the game
+    double slope = .3;           // more where she cannot but guess than where she is sure
+    double slope_variance = .04;
+    double day_variance = .01;  // what a new session adds to own_variance
+    double spread = .4;
+    double spread_weight = 12;  // counts as so many answers
+    double memory = 200;        // and older ones than so many fade
+    double farthest = 2.5;      // spreads beyond which an answer pulls no stronger
+    double stray = .03;         // of the answers, that come from anywhere
+    double stray_variance = 2;
+
+    // Those who tap: in times of their own, or so much quicker than the child's (as ln).
+    double tapper_ms = 850;
+    double tapper_variance = .2;
+    double tapper_quicker = 1.2;
+    double replays = .15;         // of prompts, by those who listen, before any answer
+    double replays_weight = 6;    // counts as so many answers
+    double tapper_replays = .03;  // and by those who don't
+    double habit_kept = .85;      // how often a habit is kept
+    double habit_memory = .9;     // of older touches at each new one
+    double most_known = .93;      // sure is never surer than this: fingers slip
+    // What she is believed to know surely is held against what her answers showed of it.
+    double sure_from = .4;        // of the share believed known
+    double sure_weight = 8;       // so much counts as shown before any answer
+    double sure_memory = 80;      // and older ones than so much fade
+    double sure_at_first = .9;    // kept of it, before any answer
+    std::size_t sure_after = 12;  // answers of this session until one counts
+    double least_kept = .5;
+
+    // Tired: so much of what she knows is left, and times are longer by so much (as ln).
+    double tired_share = .7;
+    double tired_slower = .2;
+
+    // How often, from one answer to the next, or at a session's first.
+    double becomes_fast = .002, becomes_own_pace = .003, becomes_tired = .01, wakes_up = .02,
+           listens_again = .005, changes_pace = .005;
+    double tired_at_first = .01, guessing_at_first = .01;
+
+    // What is done about it, from which P(guessing) on.
+    double unsure_from = .025;   // asks, now and then, what is surely known
+    double reminds_from = .3;    // says "listen again"
+    double guessing_from = .86;  // found: not counted
+    double listens_below = .2;   // found listening again
+    double tired_from = .75;     // of P(tired)
+    std::size_t most_kept = 64;  // answers of a session that are looked back on
+};
+inline constexpr Attending kAttending;
+
 /// Every constant of the choice. Set on simulated children like the model's.
 struct Policy {
     // What an item is worth: how much of it there is to learn. A child learns a sound best in a

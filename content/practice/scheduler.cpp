@@ -7,6 +7,7 @@
 #include <unordered_map>
 
 #include "content/common/random.hpp"
+#include "content/practice/attention.hpp"
 #include "content/practice/hard_rules.hpp"
 
 namespace wrenlet::practice {
@@ -39,7 +40,8 @@ class Choice {
 
   private:
     bool wantsSureOne() const {
-        return situation_.last_ones || situation_.asked_so_far < policy_.warm_up_items;
+        return situation_.last_ones || situation_.sure_one ||
+               situation_.asked_so_far < policy_.warm_up_items;
     }
     const Item& itemOf(const Entry& entry) const { return bank_.items()[entry.item]; }
     void lookAtPlaces();
@@ -220,6 +222,10 @@ std::vector<std::uint8_t> Choice::freeOrder(const Item& item, Random& random) co
 Candidate Choice::candidate(const Entry& entry) const {
     const Outlook& outlook = outlooks_[entry.question];
     const double thrown = Random(stepSeed(seed_, entry.key)).unit() * policy_.chance;
+    // In doubt whether she listens, what she surely knows and is hard to guess.
+    if (situation_.sure_one && !situation_.last_ones)
+        return {entry,
+                tellsListening(outlook.success, itemOf(entry).choices.size()) + 0.1 * thrown};
     const auto seen = times_seen_.find(entry.key);
     const int times = seen == times_seen_.end() ? 0 : std::min(3, seen->second);
     const double score = outlook.score - policy_.times_seen * times + thrown;
@@ -261,7 +267,10 @@ std::vector<Candidate> Choice::allowed() const {
 }
 
 Reason Choice::reasonFor(const Candidate& one) const {
-    if (wantsSureOne()) return situation_.last_ones ? Reason::ending : Reason::warm_up;
+    if (wantsSureOne())
+        return situation_.last_ones  ? Reason::ending
+               : situation_.sure_one ? Reason::sure
+                                     : Reason::warm_up;
     const Outlook& outlook = outlooks_[one.entry.question];
     if (outlook.missed_before) return Reason::missed;
     return outlook.is_due && !outlook.in_focus ? Reason::due : Reason::focus;

@@ -21,7 +21,14 @@ namespace wrenlet::practice {
 struct Asked {
     std::size_t item = 0;             // index into the pack's items
     std::vector<std::uint8_t> order;  // order[place] is an index into the item's choices
-    enum class Reason : std::uint8_t { warm_up, focus, missed, due, ending } reason = Reason::focus;
+    enum class Reason : std::uint8_t {
+        warm_up,
+        focus,
+        missed,
+        due,
+        sure,
+        ending
+    } reason = Reason::focus;
     bool operator==(const Asked&) const = default;
 
     /// Where the right choice stands, from the left.
@@ -40,6 +47,7 @@ struct Situation {
     std::uint64_t seed = 0;                // the session's
     int asked_so_far = 0;                  // items asked in this session
     bool last_ones = false;                // the session is about to end: end on a success
+    bool sure_one = false;                 // it is in doubt whether she listens (attention.hpp)
     std::optional<std::size_t> stay_with;  // prefer items with this item's choices (a sort goes on)
 };
 
@@ -61,8 +69,9 @@ class Scheduler {
 /// Choices stand in a shuffled order that keeps (1). They keep their places while a sort goes on,
 /// and a count's stand in the order of its numbers; then (1) decides which item may be asked.
 ///
-/// The first two items and the last ones are the likeliest to succeed. Between them the item is
-/// asked that teaches most for what it costs in success:
+/// The first two items, the last ones and those asked to hear whether the child listens are the
+/// likeliest to succeed. Between them the item is asked that teaches most for what it costs in
+/// success:
 ///
 ///   worth = sound_need L(s) (a + (1 - a) t) R_sound + skill_need L(t) (a + (1 - a) s) R_skill
 ///   L(x)  = (1 - x) (1 - m + 4 m x (1 - x))
