@@ -91,6 +91,10 @@ class Attention {
     void add(const Glance& glance);
 
     State state() const { return state_; }
+    /// True when the next question should be one that she surely knows: while it is in doubt
+    /// whether she listens, and as long as she guesses, so that she is heard as soon as she listens
+    /// again.
+    bool wantsSureOne() const { return state_ == State::unsure || state_ == State::guessing; }
     double chanceOf(Way way) const { return chances_[way]; }
     double guessing() const { return chances_[kFast] + chances_[kOwnPace]; }
     /// First answers at the end of this session, of those added, that she is likeliest to have

@@ -2,7 +2,7 @@
 
 #include "content/common/random.hpp"
 #include "content/practice/focus.hpp"
-#include "content/practice/mastery.hpp"
+#include "content/practice/learner.hpp"
 #include "content/practice/place.hpp"
 #include "content/practice/scheduler.hpp"
 
@@ -43,21 +43,21 @@ class WrenletChild {
   public:
     WrenletChild(const Prepared& all, const Pupil& pupil,
                  std::shared_ptr<const practice::ClassPriors> priors)
-        : prepared(all), shields(pupil.shields), mastery(std::move(priors), shields) {}
+        : prepared(all), shields(pupil.shields), learner(std::move(priors), shields) {}
 
     void saw(const practice::Response& response) {
         history.push_back(response);
-        mastery.add(response);
+        learner.add(response);
     }
     void read(const std::shared_ptr<const practice::ClassPriors>& priors) {
-        mastery = practice::Mastery(priors, shields);
-        for (const practice::Response& response : history) mastery.add(response);
+        learner = practice::Learner(priors, shields);
+        for (const practice::Response& response : history) learner.add(response);
     }
 
     const Prepared& prepared;
     std::vector<std::string> shields;
     std::vector<practice::Response> history;
-    practice::Mastery mastery;
+    practice::Learner learner;
 };
 
 class WrenletReader final : public Reader {
@@ -68,15 +68,18 @@ class WrenletReader final : public Reader {
         const auto index = static_cast<std::size_t>(item);
         const Prepared& prepared = child_->prepared;
         return practice::chanceOfRight(
-            child_->mastery.known(prepared.features[index]),
+            child_->learner.mastery().known(prepared.features[index]),
             practice::answeringAmong(prepared.items[index].choices.size()));
     }
     Reading row(int row) const override {
         const auto reading = practice::readingOf(
-            child_->prepared.rows[static_cast<std::size_t>(row)].known(child_->mastery));
+            child_->prepared.rows[static_cast<std::size_t>(row)].known(child_->learner.mastery()));
         return {reading.p_missed, reading.low, reading.high};
     }
     void saw(int, const practice::Response&) override {}
+    bool tapping() const override {
+        return child_->learner.attention().state() == practice::Attention::State::guessing;
+    }
 
   private:
     std::shared_ptr<WrenletChild> child_;
@@ -91,17 +94,18 @@ class WrenletPolicy final : public Policy {
         practice::Situation situation;
         situation.bank = &child_->prepared.questions;
         situation.history = child_->history;
-        situation.mastery = &child_->mastery;
+        situation.mastery = &child_->learner.mastery();
         situation.session = child_->history.empty() ? 0 : child_->history.back().session;
         if (moment.asked_today == 0) {
             ++situation.session;
-            focus_ = practice::focusSkills(*situation.bank, child_->mastery, {});
+            focus_ = practice::focusSkills(*situation.bank, child_->learner.mastery(), {});
         }
         situation.focus = focus_;
         situation.day = moment.day;
         situation.seed = moment.seed;
         situation.asked_so_far = moment.asked_today;
         situation.last_ones = moment.asked_today >= kItems - 2;
+        situation.sure_one = moment.asked_today > 0 && child_->learner.attention().wantsSureOne();
         return static_cast<int>(scheduler_.next(situation)->item);
     }
     void saw(int, const practice::Response& response) override { child_->saw(response); }
@@ -139,9 +143,10 @@ class WrenletClassroom final : public Classroom {
         children_.push_back(std::make_shared<WrenletChild>(*prepared_, pupil, priors_));
         return {make_(children_.back()), std::make_shared<WrenletReader>(children_.back())};
     }
+    bool watchesTapping() const override { return true; }
     void dayEnded() override {
         std::vector<const practice::Mastery*> all;
-        for (const auto& child : children_) all.push_back(&child->mastery);
+        for (const auto& child : children_) all.push_back(&child->learner.mastery());
         priors_ =
             std::make_shared<const practice::ClassPriors>(practice::ClassPriors::fittedTo(all));
         for (const auto& child : children_) child->read(priors_);
