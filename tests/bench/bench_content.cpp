@@ -218,12 +218,10 @@ void masteryFigures() {
     const exercise::Vocabulary unit = largeUnit(500);
     for (const exercise::SkillRow& row : exercise::skillTable()) {
         auto made = exercise::makeItems(unit, row.skill);
-        const std::size_t step = made.size() / 150 + 1;
+        const std::size_t step = made.size() / 400 + 1;
         for (std::size_t i = 0; i < made.size(); i += step) items.push_back(std::move(made[i]));
     }
-    for (const exercise::Item& item :
-         exercise::makeItems(unit, {exercise::Unit::phoneme, exercise::Task::blend}))
-        if (items.size() < 5000) items.push_back(item);
+    if (items.size() > 5000) items.resize(5000);
     const practice::QuestionBank bank(items, practice::QuestionBank::Which::all);
     practice::Mastery mastery;
     std::vector<practice::Response> history;
