@@ -98,3 +98,30 @@ TEST_CASE("Syllables: our words have festlex's count in 99.6 % of those that bot
     CHECK(shared > 105'000);
     CHECK(share(agreed, shared) >= 0.9965);
 }
+
+namespace {
+
+/// Festlex writes one sign for the vowel of "cup" and the last of "sofa".
+Pronunciation asFestlex(Pronunciation sounds) {
+    for (Sound& sound : sounds)
+        if (sound.phoneme == Phoneme::ax) sound.phoneme = Phoneme::ah;
+    return sounds;
+}
+
+}  // namespace
+
+// The count alone, where the sounds are no question: 99.9 % of the words that both say alike.
+TEST_CASE("Syllables: our words have festlex's count in 99.9 % of those that both say alike") {
+    const Lexicon lexicon = fixtures::dictionary();
+    std::size_t alike = 0, agreed = 0;
+    for (const auto& [word, entry] : festlex())
+        for (const Pronunciation& said : lexicon.lookUp(word)) {
+            if (!sameSounds(asFestlex(said), asFestlex(entry.sounds))) continue;
+            ++alike;
+            agreed += syllableCount(said) == entry.syllables;
+            break;
+        }
+    MESSAGE(agreed << " of " << alike);
+    CHECK(alike > 95'000);
+    CHECK(share(agreed, alike) >= 0.999);
+}
