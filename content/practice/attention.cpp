@@ -24,13 +24,16 @@ double density(double x, double mean, double variance) {
 /// How likely she goes from one way of answering to another between two answers: row to column.
 constexpr std::array<std::array<double, Attention::kWays>, Attention::kWays> stepChances() {
     const auto& a = kAttending;
-    const double listens_on = 1 - a.becomes_fast - a.becomes_own_pace;
+    const double fast = a.becomes_fast, own = a.becomes_own_pace;
+    const double listens_on = 1 - fast - own;
     const double taps_on = 1 - a.listens_again - a.changes_pace;
     return {{
-        {listens_on - a.becomes_tired, a.becomes_tired, a.becomes_fast, a.becomes_own_pace},
-        {a.wakes_up, listens_on - a.wakes_up, a.becomes_fast, a.becomes_own_pace},
-        {a.listens_again, 0, taps_on, a.changes_pace},
-        {a.listens_again, 0, a.changes_pace, taps_on},
+        {listens_on - a.becomes_quick - a.becomes_tired, a.becomes_quick, a.becomes_tired, fast,
+         own},
+        {a.slows_down, listens_on - a.slows_down, 0, fast, own},
+        {a.wakes_up, 0, listens_on - a.wakes_up, fast, own},
+        {a.listens_again, 0, 0, taps_on, a.changes_pace},
+        {a.listens_again, 0, 0, a.changes_pace, taps_on},
     }};
 }
 
@@ -113,8 +116,9 @@ double Attention::keeps() const {
 
 void Attention::beginSession() {
     keep(state_ == State::guessing ? heard_.size() - guessed() : heard_.size(), sure_, shown_);
-    chances_ = {1 - kAttending.tired_at_first - 2 * kAttending.guessing_at_first,
-                kAttending.tired_at_first, kAttending.guessing_at_first,
+    chances_ = {1 - kAttending.quick_at_first - kAttending.tired_at_first -
+                    2 * kAttending.guessing_at_first,
+                kAttending.quick_at_first, kAttending.tired_at_first, kAttending.guessing_at_first,
                 kAttending.guessing_at_first};
     habit_ = {};
     heard_.clear();
@@ -143,6 +147,7 @@ void Attention::add(const Glance& glance) {
     const double own = density(glance.log_ms, time.mean, time.variance);
     const std::array<double, kWays> likely = {
         answered(known) * own * heard(timing_.replays()),
+        answered(known) * fast * heard(timing_.replays()),
         answered(tired_known) *
             density(glance.log_ms, time.mean + kAttending.tired_slower, time.variance) *
             heard(timing_.replays()),

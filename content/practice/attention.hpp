@@ -3,11 +3,13 @@
 // much is expected to miss), how long she took against her own usual (timing.hpp), and where she
 // touched against where she touched before.
 //
-// Four ways to answer stand against each other (a hidden Markov model, read forward: Baum et al.
+// Five ways to answer stand against each other (a hidden Markov model, read forward: Baum et al.
 // 1970; Rabiner 1989; with two ways and no way back it is Shiryaev's rule of 1963 for the quickest
 // detection of a change):
 //
 //   listening  right with p as believed; in her own times;
+//   quick      right with p as believed; in a tapper's times (a child may be quick from the start
+//              of a session, and hardly ever becomes so within it);
 //   tired      right with g + (p - g) x a, g = 1 / choices; slower than her own times;
 //   fast       touches by habit; in a tapper's times;
 //   own pace   touches by habit; in her own times.
@@ -82,8 +84,8 @@ class Attention {
         guessing,  // answers without listening: not counted
         tired,     // slower and less right than is usual with her
     };
-    enum Way : std::uint8_t { kListening, kTired, kFast, kOwnPace };
-    static constexpr std::size_t kWays = 4;
+    enum Way : std::uint8_t { kListening, kQuick, kTired, kFast, kOwnPace };
+    static constexpr std::size_t kWays = 5;
 
     Attention();
 
@@ -95,6 +97,8 @@ class Attention {
     /// whether she listens, and as long as she guesses, so that she is heard as soon as she listens
     /// again.
     bool wantsSureOne() const { return state_ == State::unsure || state_ == State::guessing; }
+    /// True when the session had better end soon.
+    bool hadEnough() const { return state_ == State::guessing || state_ == State::tired; }
     double chanceOf(Way way) const { return chances_[way]; }
     double guessing() const { return chances_[kFast] + chances_[kOwnPace]; }
     /// First answers at the end of this session, of those added, that she is likeliest to have

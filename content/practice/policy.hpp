@@ -67,7 +67,7 @@ struct Attending {
     // how much one does.
     double shortest_ms = 250;  // anything quicker counts as this
     double usual_ms = 4'000;
-    double own_variance = .36;
+    double own_variance = .64;
     double kind_variance = .04;  // between the mechanics of the game
     double slope = .3;           // more where she cannot but guess than where she is sure
     double slope_variance = .04;
@@ -102,9 +102,12 @@ struct Attending {
     double tired_slower = .2;
 
     // How often, from one answer to the next, or at a session's first.
-    double becomes_fast = .002, becomes_own_pace = .003, becomes_tired = .01, wakes_up = .02,
-           listens_again = .005, changes_pace = .005;
-    double tired_at_first = .01, guessing_at_first = .01;
+    double becomes_fast = .002, becomes_own_pace = .003, listens_again = .005, changes_pace = .005;
+    double becomes_quick = .0002, slows_down = .02;
+    double becomes_tired = .01, wakes_up = .02;
+    double guessing_at_first = .01;  // each way of it
+    double quick_at_first = .03;
+    double tired_at_first = .01;
 
     // What is done about it, from which P(guessing) on.
     double unsure_from = .025;   // asks, now and then, what is surely known

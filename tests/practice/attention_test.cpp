@@ -132,6 +132,29 @@ TEST_CASE("Attention: who misses what she was believed to miss is never found gu
     }
 }
 
+TEST_CASE("Attention: who is quick from the start, but right, is not found guessing") {
+    for (const std::size_t every : {100u, 5u}) {  // one of so many is missed
+        Attention attention;
+        for (std::size_t i = 1; i <= 40; ++i) {
+            Glance quick = glance(.75, i % every != 0, 3, i % 3);
+            quick.log_ms = logTime(i % 3 == 0 ? 500 : 900);
+            attention.add(quick);
+            CHECK(attention.state() != Attention::State::guessing);
+        }
+        CHECK(attention.timing().own().mean < logTime(1'200));
+    }
+    // Right no more often than by chance, as quickly from the first answer on: found.
+    Attention attention;
+    bool found = false;
+    for (std::size_t i = 0; i < 40; ++i) {
+        Glance quick = glance(.75, i % 3 == 0, 3, i * 2 % 3);
+        quick.log_ms = logTime(i % 2 == 0 ? 500 : 900);
+        attention.add(quick);
+        found |= attention.state() == Attention::State::guessing;
+    }
+    CHECK(found);
+}
+
 TEST_CASE("Attention: quick touches after honest ones are found, and where they began") {
     Attention attention;
     for (std::size_t i = 0; i < 20; ++i) attention.add(glance(.85, i % 7 != 3, 3, i % 3));
