@@ -8,6 +8,19 @@
 
 namespace wrenlet::practice {
 
+bool isAmong(const Response& response, std::span<const LeftOut> left_out) {
+    return std::any_of(left_out.begin(), left_out.end(), [&response](const LeftOut& one) {
+        return one.session == response.session && one.tablet == response.tablet &&
+               one.first <= response.sequence && response.sequence <= one.last;
+    });
+}
+
+std::map<std::int64_t, int> answersByDay(std::span<const LeftOut> left_out) {
+    std::map<std::int64_t, int> days;
+    for (const LeftOut& one : left_out) days[one.day] += one.answers;
+    return days;
+}
+
 Learner::Learner(std::shared_ptr<const ClassPriors> priors, std::vector<std::string> shields)
     : mastery_(std::move(priors), shields), shields_(std::move(shields)) {}
 
@@ -57,13 +70,6 @@ void Learner::add(const Response& response) {
     mastery_.add(response);
 }
 
-bool Learner::isCounted(const Response& response) const {
-    return std::none_of(left_out_.begin(), left_out_.end(), [&response](const LeftOut& one) {
-        return one.session == response.session && one.tablet == response.tablet &&
-               one.first <= response.sequence && response.sequence <= one.last;
-    });
-}
-
 int Learner::notCounted() const {
     int answers = 0;
     for (const LeftOut& one : left_out_) answers += one.answers;
@@ -75,12 +81,6 @@ int Learner::notCounted(std::string_view tablet, std::int64_t session) const {
     for (const LeftOut& one : left_out_)
         if (one.session == session && one.tablet == tablet) answers += one.answers;
     return answers;
-}
-
-std::map<std::int64_t, int> Learner::notCountedByDay() const {
-    std::map<std::int64_t, int> days;
-    for (const LeftOut& one : left_out_) days[one.day] += one.answers;
-    return days;
 }
 
 }  // namespace wrenlet::practice

@@ -30,6 +30,10 @@ struct LeftOut {
     bool operator==(const LeftOut&) const = default;
 };
 
+/// Whether a first answer is among them.
+bool isAmong(const Response& response, std::span<const LeftOut> left_out);
+std::map<std::int64_t, int> answersByDay(std::span<const LeftOut> left_out);
+
 class Learner {
   public:
     /// As Mastery takes them.
@@ -45,10 +49,9 @@ class Learner {
     /// Oldest first.
     std::span<const LeftOut> leftOut() const { return left_out_; }
     /// Of a response that was added.
-    bool isCounted(const Response& response) const;
+    bool isCounted(const Response& response) const { return !isAmong(response, left_out_); }
     int notCounted() const;
     int notCounted(std::string_view tablet, std::int64_t session) const;
-    std::map<std::int64_t, int> notCountedByDay() const;
 
   private:
     /// An answer of this session that was counted.

@@ -33,22 +33,22 @@ SoundLine lineOf(const Cell& cell, const Evidence& evidence) {
     return line;
 }
 
-Mastery masteryOf(const Played& did, const pack::Child& child,
+Learner learnerOf(const Played& did, const pack::Child& child,
                   const std::shared_ptr<const ClassPriors>& priors) {
-    Mastery mastery(priors, child.shields);
-    for (const Response* response : did.responses) mastery.add(*response);
-    return mastery;
+    Learner learner(priors, child.shields);
+    for (const Response* response : did.responses) learner.add(*response);
+    return learner;
 }
 
 /// Those of the class that played.
 std::shared_ptr<const ClassPriors> priorsOf(const pack::ClassList& list,
                                             std::map<std::string_view, Played>& played) {
     const auto before = std::make_shared<const ClassPriors>();
-    std::vector<Mastery> children;
+    std::vector<Learner> children;
     for (const pack::Child& child : list.children)
-        children.push_back(masteryOf(played[child.id], child, before));
+        children.push_back(learnerOf(played[child.id], child, before));
     std::vector<const Mastery*> all;
-    for (const Mastery& child : children) all.push_back(&child);
+    for (const Learner& child : children) all.push_back(&child.mastery());
     return std::make_shared<const ClassPriors>(ClassPriors::fittedTo(all));
 }
 
@@ -89,13 +89,18 @@ std::vector<ChildProgress> progressOf(const pack::ClassList& list,
     std::vector<ChildProgress> all;
     for (const pack::Child& child : list.children) {
         Played& did = played[child.id];
+        const Learner learner = learnerOf(did, child, priors);
         for (const Response* response : did.responses)
-            if (response->isEvidence()) did.cells[cellOf(*response)].add(*response, child.shields);
-        ChildProgress progress{
-            child, {}, did.answers, static_cast<int>(did.days.size()), did.practised_ms};
-        const Mastery mastery = masteryOf(did, child, priors);
+            if (response->isEvidence() && learner.isCounted(*response))
+                did.cells[cellOf(*response)].add(*response, child.shields);
+        ChildProgress progress{child,
+                               {},
+                               did.answers,
+                               static_cast<int>(did.days.size()),
+                               did.practised_ms,
+                               {learner.leftOut().begin(), learner.leftOut().end()}};
         for (const auto& [cell, counts] : did.cells)
-            progress.lines.push_back(lineOf(cell, evidenceOf(cell, counts, mastery)));
+            progress.lines.push_back(lineOf(cell, evidenceOf(cell, counts, learner.mastery())));
         std::stable_sort(progress.lines.begin(), progress.lines.end(), isBefore);
         all.push_back(std::move(progress));
     }

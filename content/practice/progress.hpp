@@ -11,6 +11,7 @@
 #include "content/common/result.hpp"
 #include "content/pack/classroom.hpp"
 #include "content/practice/evidence.hpp"
+#include "content/practice/learner.hpp"
 #include "content/practice/response.hpp"
 
 namespace wrenlet::practice {
@@ -28,7 +29,8 @@ struct ChildProgress {
     std::vector<SoundLine> lines;  // by skill in the table's order; within one, most missed first
     int answers = 0;               // first tries
     int days = 0;
-    std::int64_t practised_ms = 0;  // sum of the times taken
+    std::int64_t practised_ms = 0;     // sum of the times taken
+    std::vector<LeftOut> not_counted;  // those of the answers given without listening: in no line
 };
 
 /// Every child of the class, in its order, also those who have not played.

@@ -37,12 +37,16 @@ ordered_json soundJson(const SoundLine& line) {
 ordered_json childJson(const ChildProgress& child) {
     ordered_json sounds = ordered_json::array();
     for (const SoundLine& line : child.lines) sounds.push_back(soundJson(line));
+    ordered_json not_counted = ordered_json::array();
+    for (const auto& [day, answers] : answersByDay(child.not_counted))
+        not_counted.push_back({{"day", day}, {"answers", answers}});
     return {{"id", child.child.id},
             {"name", child.child.name},
             {"shields", child.child.shields},
             {"answers", child.answers},
             {"days", child.days},
             {"practised_ms", child.practised_ms},
+            {"not_counted", std::move(not_counted)},
             {"sounds", std::move(sounds)}};
 }
 

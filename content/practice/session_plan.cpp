@@ -12,4 +12,8 @@ bool SessionPlan::isOver(std::int64_t played_ms, int asked, bool last_was_right)
     return far_beyond || (at_the_end && last_was_right);
 }
 
+bool SessionPlan::isWoundDown(int asked_since, bool last_was_right) const {
+    return asked_since >= kMostWindingDown || (asked_since > 0 && last_was_right);
+}
+
 }  // namespace wrenlet::practice

@@ -14,12 +14,16 @@ struct SessionPlan {
     /// After a miss the session goes on past its end, but not for longer than this.
     static constexpr std::int64_t kGraceMs = 90'000;
     static constexpr int kGraceItems = 4;
+    /// A child who is tired, or doesn't listen, is asked a few sure ones more and no others.
+    static constexpr int kMostWindingDown = 3;
 
     /// True when the next item should be a sure one, because it may be the last.
     bool isClosing(std::int64_t played_ms, int asked) const;
     /// True when no further item is asked. `last_was_right` tells of the first try at the last
     /// item: a session does not end on a miss, unless the grace is used up.
     bool isOver(std::int64_t played_ms, int asked, bool last_was_right) const;
+    /// The same for one who was found tired or guessing `asked_since` items ago.
+    bool isWoundDown(int asked_since, bool last_was_right) const;
 };
 
 }  // namespace wrenlet::practice

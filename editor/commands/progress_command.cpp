@@ -4,6 +4,7 @@
 #include "content/practice/progress.hpp"
 #include "content/practice/store.hpp"
 #include "editor/commands/command.hpp"
+#include "editor/document/child_story.hpp"
 #include "editor/document/opened_class.hpp"
 #include "editor/look/said.hpp"
 #include "editor/look/wording.hpp"
@@ -32,6 +33,7 @@ void printChild(const practice::ChildProgress& child, std::ostream& out) {
     }
     out << wording::counted(child.answers, "answer") << " on "
         << wording::counted(child.days, "day") << "\n";
+    if (!child.not_counted.empty()) out << "  " << notCountedSentence(child) << "\n";
     std::string skill;
     for (const practice::SoundLine& line : child.lines) {
         const practice::Evidence& evidence = line.evidence;

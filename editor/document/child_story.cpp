@@ -9,6 +9,7 @@ namespace wrenlet::desk {
 namespace {
 
 constexpr int kMostMissed = 2;
+constexpr std::size_t kMostDays = 2;
 
 // The wrong choice that was taken most, with how often; null when none was.
 const std::pair<const std::string, int>* mostTaken(const practice::Evidence& evidence) {
@@ -65,12 +66,26 @@ std::string factsOf(const practice::ChildProgress& child) {
     std::string text = wording::counted(child.answers, "answer") + " on " +
                        wording::counted(child.days, "day") + ", " +
                        wording::minutes(child.practised_ms) + " of answering.";
+    if (!child.not_counted.empty()) text += " " + notCountedSentence(child);
     if (!child.child.shields.empty())
         text += " Shielded, never called missed: " + wording::names(child.child.shields, 4) + ".";
     return text;
 }
 
 }  // namespace
+
+std::string notCountedSentence(const practice::ChildProgress& child) {
+    const auto days = practice::answersByDay(child.not_counted);
+    if (days.empty()) return {};
+    std::int64_t all = 0;
+    std::vector<std::string> dates;
+    for (auto day = days.rbegin(); day != days.rend(); ++day) {
+        all += day->second;
+        dates.push_back(wording::date(day->first));
+    }
+    return wording::counted(all, "answer") + " on " + wording::names(dates, kMostDays) +
+           " not counted: answered without listening.";
+}
 
 ChildStory storyOf(const OpenedClass& opened, std::size_t child) {
     const practice::ChildProgress& progress = opened.children[child];

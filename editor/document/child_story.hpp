@@ -29,9 +29,14 @@ struct SoundGroup {
 
 struct ChildStory {
     std::string summary;  // "Misses rhyme æt: heard /ʌt/ for /æt/. Steady on 7 of 12 sounds."
-    std::string facts;    // "214 answers on 6 days, 41 minutes of answering."
+    std::string facts;  // "214 answers on 6 days, 41 minutes of answering. 12 answers on 3 Nov not
+                        // counted: answered without listening."
     std::vector<SoundGroup> groups;  // where most is missed first
 };
+
+/// "12 answers on 3 Nov not counted: answered without listening." The last days when there are
+/// several; empty when all are counted.
+std::string notCountedSentence(const practice::ChildProgress& child);
 
 /// REQUIRES: child < opened.children.size().
 ChildStory storyOf(const OpenedClass& opened, std::size_t child);

@@ -16,7 +16,8 @@ std::vector<const Response*> firstTries(const OpenedClass& opened, const std::st
                                         const std::string& skill) {
     std::vector<const Response*> tries;
     for (const Response& response : opened.responses)
-        if (response.isEvidence() && response.skill == skill && response.child == child)
+        if (response.isEvidence() && response.skill == skill && response.child == child &&
+            isCounted(opened, response))
             tries.push_back(&response);
     return tries;
 }

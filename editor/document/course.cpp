@@ -13,6 +13,7 @@ Course courseOf(const OpenedClass& opened, const std::string& child, const std::
     int answers = 0;
     for (const practice::Response& response : opened.responses) {
         if (!response.isEvidence() || response.child != child || response.skill != skill) continue;
+        if (!isCounted(opened, response)) continue;
         CourseDay& day = days[response.day];
         ++day.seen;
         day.right += response.isRight() ? 1 : 0;

@@ -49,6 +49,13 @@ ClassState stateOf(const OpenedClass& opened) {
     return ClassState::nobody_played;
 }
 
+bool isCounted(const OpenedClass& opened, const practice::Response& response) {
+    for (const practice::ChildProgress& child : opened.children)
+        if (child.child.id == response.child)
+            return !practice::isAmong(response, child.not_counted);
+    return true;
+}
+
 Gathering gatheringOf(const OpenedClass& opened) {
     Gathering gathering;
     std::set<std::string_view> tablets;

@@ -35,6 +35,9 @@ OpenedClass openClass(const std::filesystem::path& folder, std::int64_t now_ms);
 OpenedClass classOf(pack::ClassList list, std::vector<practice::Response> responses,
                     std::vector<Problem> problems, std::int64_t now_ms);
 
+/// False for a child's first try that was given without listening; figures leave it out.
+bool isCounted(const OpenedClass& opened, const practice::Response& response);
+
 /// How many tablets brought answers, the class's first tries, and the school days they fell on.
 struct Gathering {
     int tablets = 0;

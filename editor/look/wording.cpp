@@ -69,6 +69,14 @@ std::string dayShort(std::int64_t day) {
            std::to_string(static_cast<unsigned>(civil.day()));
 }
 
+std::string date(std::int64_t day) {
+    constexpr std::array<std::string_view, 12> kNames{"Jan", "Feb", "Mar", "Apr", "May", "Jun",
+                                                      "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
+    const std::chrono::year_month_day civil{std::chrono::sys_days{std::chrono::days(day)}};
+    return std::to_string(static_cast<unsigned>(civil.day())) + " " +
+           std::string(kNames[static_cast<unsigned>(civil.month()) - 1]);
+}
+
 std::string minutes(std::int64_t ms) {
     if (ms < kMinute) return "less than a minute";
     return counted((ms + kMinute / 2) / kMinute, "minute");

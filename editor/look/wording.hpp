@@ -31,6 +31,8 @@ std::string names(std::span<const std::string> all, std::size_t most = 5);
 std::string ago(std::int64_t past_ms);
 /// "Mo 2" for a day counted from 1970-01-01.
 std::string dayShort(std::int64_t day);
+/// "3 Nov" for such a day.
+std::string date(std::int64_t day);
 /// "41 minutes", "less than a minute"
 std::string minutes(std::int64_t ms);
 /// A word's id as it is written: "bow" for "bow~rain".

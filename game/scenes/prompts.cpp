@@ -49,6 +49,16 @@ Script Prompts::phrase(std::string_view id) const {
     return script;
 }
 
+Script Prompts::listenAgain(const Script& then) const {
+    Script script = phrase(say::kListenAgain);
+    const bool is_said = !script.empty();
+    for (const Line& line : then) {
+        script.push_back(line);
+        if (is_said && script.size() == 2) script.back().gap_before = kRest;
+    }
+    return script;
+}
+
 std::string Prompts::rimeClip(const SortRound& round, std::string_view word) const {
     const auto& item = round.question().item();
     const auto* entry = pack_.vocabulary.word(word);

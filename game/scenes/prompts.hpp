@@ -21,6 +21,8 @@ class Prompts {
     explicit Prompts(const pack::Pack& pack) : pack_(pack) {}
 
     Script phrase(std::string_view id) const;
+    /// "Listen again", and then what is to be listened to.
+    Script listenAgain(const Script& then) const;
 
     Script ask(const SortRound& round, Asking asking) const;
     Script together(const SortRound& round) const;

@@ -56,7 +56,9 @@ void RoundScene::enter(Millis now) {
 
 void RoundScene::ask(Asking asking, Millis now) {
     asking_ = asking;
-    prompt(isTogether() ? togetherScript() : askScript(asking), now);
+    Script script = isTogether() ? togetherScript() : askScript(asking);
+    if (asking != Asking::again && turn_.remindsToListen()) script = prompts_.listenAgain(script);
+    prompt(script, now);
     askedAnew(now);
 }
 

@@ -47,9 +47,9 @@ Turn::Turn(TurnParts parts, std::string child, std::uint64_t seed)
     std::stable_partition(history_.begin(), history_.end(), is_earlier);
     earlier_ =
         static_cast<std::size_t>(std::count_if(history_.begin(), history_.end(), is_earlier));
-    for (std::size_t i = 0; i < earlier_; ++i) mastery_.add(history_[i]);
-    focus_ = practice::focusSkills(bank_, mastery_, parts_.pinned);
-    for (const auto& response : today()) mastery_.add(response);
+    for (std::size_t i = 0; i < earlier_; ++i) learner_.add(history_[i]);
+    focus_ = practice::focusSkills(bank_, learner_.mastery(), parts_.pinned);
+    for (const auto& response : today()) learn(response);
     resume();
 }
 
@@ -112,9 +112,19 @@ void Turn::record(const Given& given) {
     history_.push_back(std::move(response));
     ++unwritten_;
     flush();
-    mastery_.add(history_.back());
+    learn(history_.back());
     question_->answer(given.choice);
     question_->explained();
+}
+
+void Turn::learn(const practice::Response& response) {
+    learner_.add(response);
+    if (!response.isEvidence()) return;
+    ++asked_;
+    if (!learner_.attention().hadEnough())
+        enough_at_.reset();
+    else if (!enough_at_)
+        enough_at_ = asked_;
 }
 
 void Turn::flush() {
@@ -137,24 +147,26 @@ void Turn::flush() {
 
 void Turn::goOn() {
     question_.reset();
-    const int asked = static_cast<int>(askedSoFar());
     // A session does not end on an item that was missed, though it was put right afterwards.
     bool last_right = true;
     for (const practice::Response& response : today())
         if (response.isEvidence()) last_right = response.isRight();
-    if (parts_.plan.isOver(played_ms_, asked, last_right)) return;
+    if (parts_.plan.isOver(played_ms_, asked_, last_right)) return;
+    if (enough_at_ && parts_.plan.isWoundDown(asked_ - *enough_at_, last_right)) return;
 
     practice::Situation situation;
     situation.bank = &bank_;
     situation.history = history_;
-    situation.mastery = &mastery_;
+    situation.mastery = &learner_.mastery();
     situation.pinned = parts_.pinned;
     situation.focus = focus_;
     situation.session = session_.id;
     situation.day = session_.day;
     situation.seed = session_.seed;
-    situation.asked_so_far = asked;
-    situation.last_ones = parts_.plan.isClosing(played_ms_, asked);
+    situation.asked_so_far = asked_;
+    situation.last_ones = enough_at_ || parts_.plan.isClosing(played_ms_, asked_);
+    situation.sure_one = asked_ > 0 && learner_.attention().wantsSureOne();
+    reminds_ = asked_ > 0 && learner_.attention().reminds();
     if (runningSort(today()) > 0) situation.stay_with = indexOf(parts_.pack, today().back().item);
     const auto next = parts_.scheduler.next(situation);
     if (next)
@@ -194,12 +206,6 @@ void Turn::note(const std::vector<Problem>& problems) {
         });
         if (!said) problems_.push_back(problem);
     }
-}
-
-std::size_t Turn::askedSoFar() const {
-    const auto rows = today();
-    return static_cast<std::size_t>(std::count_if(
-        rows.begin(), rows.end(), [](const auto& response) { return response.isEvidence(); }));
 }
 
 std::span<const practice::Response> Turn::today() const {

@@ -10,7 +10,7 @@
 #include "content/common/result.hpp"
 #include "content/pack/pack.hpp"
 #include "content/practice/focus.hpp"
-#include "content/practice/mastery.hpp"
+#include "content/practice/learner.hpp"
 #include "content/practice/scheduler.hpp"
 #include "content/practice/session_plan.hpp"
 #include "content/practice/store.hpp"
@@ -46,13 +46,17 @@ class Turn {
     bool isOver() const { return !question_; }
     /// The present question as it is first put. REQUIRES: !isOver().
     const Question& question() const { return *question_; }
+    /// True when it is in doubt whether the child listens: "listen again" is said before it is
+    /// asked.
+    bool remindsToListen() const { return reminds_; }
     /// Subjects sorted earlier in the round the question belongs to, by place; else empty.
     std::vector<std::vector<std::string>> sorted() const;
 
     /// Writes the answer to the store. When it can't be written it is kept and tried again with
     /// the next one, and problems() says so. REQUIRES: !isOver().
     void record(const Given& given);
-    /// The next question, after one was answered right; or the end.
+    /// The next question, after one was answered right; or the end, which comes sooner when the
+    /// child is tired or does not listen.
     void goOn();
 
     /// Tells that the child was heard or spoken to: time up to 30 s from one such moment to the
@@ -73,9 +77,9 @@ class Turn {
   private:
     void resume();
     void askAgain(const practice::Response& last);
+    void learn(const practice::Response& response);
     void flush();
     void note(const std::vector<Problem>& problems);
-    std::size_t askedSoFar() const;
     std::span<const practice::Response> today() const;
 
     TurnParts parts_;
@@ -85,7 +89,10 @@ class Turn {
     std::vector<practice::Response> history_;  // the child's, this session's at the end
     std::size_t earlier_ = 0;                  // responses in history_ before this session
     std::size_t unwritten_ = 0;                // responses at the end of history_ not yet stored
-    practice::Mastery mastery_;
+    practice::Learner learner_;
+    int asked_ = 0;                   // first tries in this session
+    std::optional<int> enough_at_;    // of them, when she had had enough
+    bool reminds_ = false;            // the present question
     std::vector<std::string> focus_;  // skill ids: today's
     std::optional<Question> question_;
     Millis played_ms_ = 0;

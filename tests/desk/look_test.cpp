@@ -138,7 +138,9 @@ TEST_CASE("Counts, names, times and places are put in a teacher's words") {
     CHECK(ago(20'000) == "just now");
     CHECK(ago(2 * 60'000) == "2 minutes ago");
     CHECK(ago(26 * 3'600'000) == "1 day ago");
-    CHECK(dayShort(0) == "Th 1");        // 1970-01-01 was a Thursday
+    CHECK(dayShort(0) == "Th 1");  // 1970-01-01 was a Thursday
+    CHECK(date(0) == "1 Jan");
+    CHECK(date(11'016) == "29 Feb");
     CHECK(dayShort(11'016) == "Tu 29");  // 2000-02-29 was a Tuesday
     CHECK(word("bow~rain") == "bow");
     CHECK(place(exercise::TurnsOn{"t", exercise::Position::last}) == "last sound t");

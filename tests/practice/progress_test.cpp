@@ -3,6 +3,7 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <nlohmann/json.hpp>
 #include <vector>
 
@@ -100,6 +101,51 @@ TEST_CASE("A merger shields whole rimes too, and ɡ may be typed as g") {
     CHECK_FALSE(isShielded({"ɛn", Position::rime}, "heard /æt/ for /ɛn/", merger));
     CHECK(isShielded({"ɡ", Position::last}, "heard /k/ for /ɡ/ last", typed));
     CHECK_FALSE(isShielded({"ɡ", Position::last}, "heard /d/ for /ɡ/ last", typed));
+}
+
+TEST_CASE("Answers given without listening stand in no line, and their day is told") {
+    std::vector<Response> all;
+    int touches = 0;
+    for (int at = 0; at < 70; ++at) {
+        const bool listens = at < 55;  // two sessions and a half
+        Response response;
+        response.tablet = "t-1";
+        response.sequence = at + 1;
+        response.child = "c-1";
+        response.session = 1 + at / 25;
+        response.skill = "phoneme.blend";
+        response.turns_on = {at % 2 == 0 ? "t" : "p", Position::last};
+        response.right = "yes";
+        response.choices = {"yes", "no", "other"};
+        std::rotate(response.choices.begin(), response.choices.begin() + at % 3,
+                    response.choices.end());
+        const bool right = listens ? at % 10 != 7 : at % 4 == 0;
+        response.chosen = right ? "yes" : "no";
+        response.means = right ? "" : "heard another sound";
+        response.took_ms = listens ? 3'000 + at % 7 * 400 : 700;
+        response.day = 20'000 + at / 25;
+        touches += listens ? 0 : 1;
+        all.push_back(response);
+    }
+    const auto children = progressOf(classOf({}), all);
+    const ChildProgress& child = children[0];
+    CHECK(child.answers == 70);
+    const auto days = answersByDay(child.not_counted);
+    REQUIRE(days.size() == 1);
+    CHECK(days.begin()->first == 20'002);
+    CHECK(days.begin()->second == touches);
+    int counted = 0, taken = 0;
+    for (const SoundLine& line : child.lines) {
+        counted += line.evidence.seen;
+        taken += line.evidence.seen - line.evidence.right;
+    }
+    CHECK(counted == 70 - touches);
+    CHECK(taken == 5);
+    CHECK(children[1].not_counted.empty());
+    const auto json = nlohmann::json::parse(progressJson(classOf({}), children, {}));
+    CHECK(json["children"][0]["not_counted"][0]["day"] == 20'002);
+    CHECK(json["children"][0]["not_counted"][0]["answers"] == touches);
+    CHECK(json["children"][1]["not_counted"].empty());
 }
 
 TEST_CASE("The JSON carries counts, words, foils, problems and the caution") {

@@ -84,6 +84,39 @@ TEST_CASE("App: after a wrong answer both are heard, then the same is asked agai
     CHECK(player.store().all().back().try_number == 3);
 }
 
+TEST_CASE("App: a child who touches without listening hears that it is worth listening again") {
+    const Folder folder;
+    Player player(folder / "store.db", 1, 7, {}, 8);
+    player.tap("badge:c-01");
+    const auto reminders = [&player] {
+        const auto& said = player.voice().said;
+        return std::count_if(said.begin(), said.end(), [](const game::Utterance& one) {
+            return !one.empty() && one.front().clip == "phrase:listen.again";
+        });
+    };
+    const auto firstTries = [&player] {
+        const auto rows = player.store().all();
+        return std::count_if(rows.begin(), rows.end(),
+                             [](const auto& row) { return row.isEvidence(); });
+    };
+    while (firstTries() < 5) {
+        REQUIRE(player.waitForTouch());
+        player.wait(4'000);
+        if (player.app().rightTouch()) player.tap(*player.app().rightTouch());
+    }
+    CHECK(reminders() == 0);
+    // Wrong at once, then put right, so that nothing is done together.
+    while (player.app().place() != "ending" && firstTries() < 30) {
+        player.answerWrong();
+        while (!player.store().all().back().isRight() && player.waitForTouch())
+            player.tap(*player.app().rightTouch());
+        while (!player.app().rightTouch() && player.app().place() != "ending") player.wait(48);
+    }
+    CHECK(player.app().place() == "ending");
+    CHECK(firstTries() < 20);
+    CHECK(reminders() > 0);
+}
+
 TEST_CASE("App: an answer is in the store before anything of it is heard") {
     const Folder folder;
     Player player(folder / "store.db", 1);

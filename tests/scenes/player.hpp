@@ -38,7 +38,7 @@ class FixedClock final : public Clock {
 class Player {
   public:
     Player(const std::filesystem::path& store, int children, std::uint64_t seed = 7,
-           game::ScreenSize screen = {});
+           game::ScreenSize screen = {}, int session_minutes = 3);
 
     /// Steps in 60ths of a second until it has moved `millis` on.
     void wait(game::Millis millis);
