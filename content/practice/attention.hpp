@@ -110,6 +110,9 @@ class Attention {
     bool reminds() const { return doubtful_ % 3 == 1; }
     const Timing& timing() const { return timing_; }
 
+    /// What it takes in memory.
+    std::size_t bytes() const { return sizeof(*this) + heard_.capacity() * sizeof(Heard); }
+
     bool operator==(const Attention&) const = default;
 
   private:

@@ -70,6 +70,16 @@ void Learner::add(const Response& response) {
     mastery_.add(response);
 }
 
+std::size_t Learner::bytes() const {
+    std::size_t bytes = sizeof(*this) + mastery_.bytes() - sizeof(mastery_) + attention_.bytes() -
+                        sizeof(attention_) + counted_.capacity() * sizeof(Counted) +
+                        left_out_.capacity() * sizeof(LeftOut);
+    for (const Counted& one : counted_)
+        bytes += one.before.keys.capacity() * sizeof(FeatureKey) +
+                 one.before.met.capacity() * sizeof(Mastery::Met);
+    return bytes;
+}
+
 int Learner::notCounted() const {
     int answers = 0;
     for (const LeftOut& one : left_out_) answers += one.answers;

@@ -6,6 +6,7 @@
 // The same responses in the same order give the same state to the last bit.
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
 #include <map>
 #include <memory>
@@ -50,6 +51,8 @@ class Learner {
     std::span<const LeftOut> leftOut() const { return left_out_; }
     /// Of a response that was added.
     bool isCounted(const Response& response) const { return !isAmong(response, left_out_); }
+    /// What is kept of the child takes in memory.
+    std::size_t bytes() const;
     int notCounted() const;
     int notCounted(std::string_view tablet, std::int64_t session) const;
 

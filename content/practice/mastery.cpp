@@ -33,6 +33,8 @@ bool isTaught(Family family) {
            family == Family::sound_at;
 }
 
+constexpr std::size_t kMoreParts = 32;
+
 bool isBefore(const Mastery::Met& met, FeatureKey key) {
     return met.key < key;
 }
@@ -93,10 +95,14 @@ Mastery::Belief Mastery::belief(const Feature& part) const {
 
 Mastery::Belief& Mastery::meet(const Feature& part) {
     auto found = std::lower_bound(met_.begin(), met_.end(), part.key, isBefore);
-    if (found == met_.end() || found->key != part.key)
-        found = met_.insert(found, {part.key, belief(part)});
-    else
+    if (found == met_.end() || found->key != part.key) {
+        const auto at = found - met_.begin();
+        // By a little each time: doubling would keep nearly twice what is needed.
+        if (met_.size() == met_.capacity()) met_.reserve(met_.size() + kMoreParts);
+        found = met_.insert(met_.begin() + at, {part.key, belief(part)});
+    } else {
         sleepUntil(found->belief, day_);
+    }
     return found->belief;
 }
 
@@ -156,7 +162,10 @@ void Mastery::add(const Response& response) {
 Mastery::Before Mastery::before(const Response& response) const {
     Before before;
     before.day = day_;
-    for (const Feature& part : featuresOf(response.skill, response.turns_on)) {
+    const Features features = featuresOf(response.skill, response.turns_on);
+    before.keys.reserve(features.count);
+    before.met.reserve(features.count);
+    for (const Feature& part : features) {
         before.keys.push_back(part.key);
         const auto found = std::lower_bound(met_.begin(), met_.end(), part.key, isBefore);
         if (found != met_.end() && found->key == part.key) before.met.push_back(*found);
