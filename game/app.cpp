@@ -100,7 +100,7 @@ struct App::State {
         if (turn->isOver()) return ending();
         if (auto* running = dynamic_cast<RoundScene*>(main.get()))
             if (running->goOn(now)) return;
-        const auto mechanic = exercise::rowOf(turn->question().item().skill).mechanic;
+        const auto mechanic = exercise::mechanicOf(turn->question().item());
         show(makeRound(setting, layout, *turn, met.insert(mechanic).second));
     }
 

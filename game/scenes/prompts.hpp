@@ -1,5 +1,6 @@
 // What is said around a question, and what each clip points at: the question, both sides of a
 // correction, the word itself when it is right. Clips that the pack does not have are left out.
+// Each mechanic's part is written in a file of its own: sort_prompts.cpp, join_prompts.cpp, ...
 #pragma once
 
 #include "content/pack/pack.hpp"

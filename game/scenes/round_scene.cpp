@@ -212,7 +212,7 @@ void RoundScene::drawPieces(Painter& painter, Millis now) const {
 
 std::unique_ptr<RoundScene> makeRound(Setting setting, const Layout& layout, Turn& turn,
                                       bool first_time) {
-    switch (exercise::rowOf(turn.question().item().skill).mechanic) {
+    switch (exercise::mechanicOf(turn.question().item())) {
         case exercise::Mechanic::sort:
             return std::make_unique<SortScene>(setting, layout, turn, first_time);
         case exercise::Mechanic::join:
