@@ -100,8 +100,9 @@ struct App::State {
         if (turn->isOver()) return ending();
         if (auto* running = dynamic_cast<RoundScene*>(main.get()))
             if (running->goOn(now)) return;
-        const auto mechanic = exercise::mechanicOf(turn->question().item());
-        show(makeRound(setting, layout, *turn, met.insert(mechanic).second));
+        const exercise::Item& item = turn->question().item();
+        const bool first_time = met.insert({item.skill, exercise::mechanicOf(item)}).second;
+        show(makeRound(setting, layout, *turn, first_time));
     }
 
     void ending() {
@@ -211,8 +212,8 @@ struct App::State {
     std::unique_ptr<Turn> turn;
     std::unique_ptr<Scene> main, adult;  // adult lies above main while an adult is there
     bool entered = false;
-    std::set<exercise::Mechanic> met;  // in this turn
-    std::string next;                  // the child whose turn would be next
+    std::set<std::pair<exercise::Skill, exercise::Mechanic>> met;  // in this turn
+    std::string next;  // the child whose turn would be next
     std::uint64_t sessions = 0;
     bool closing = false;
 };

@@ -51,8 +51,12 @@ ChangeTiles changeTiles(const Item& item, const Vocabulary& vocabulary) {
     return tiles;
 }
 
+bool makesChains(Skill skill) {
+    return skill.task == Task::substitute;
+}
+
 bool followsInChain(const Item& last, const Item& next) {
-    return last.skill == next.skill && last.skill.task == Task::substitute &&
+    return last.skill == next.skill && makesChains(last.skill) &&
            next.subject == last.choices[last.answer].id;
 }
 

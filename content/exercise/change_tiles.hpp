@@ -23,6 +23,9 @@ std::vector<Part> changeParts(const Word& word, const Vocabulary& vocabulary, Un
 /// REQUIRES: the item is a change, fair with this vocabulary.
 ChangeTiles changeTiles(const Item& item, const Vocabulary& vocabulary);
 
+/// True iff changes of this skill can follow one another in a chain: parts are swapped.
+bool makesChains(Skill skill);
+
 /// True iff `next` changes the word that came out of `last` in the same way, so that it can follow
 /// in one chain.
 bool followsInChain(const Item& last, const Item& next);

@@ -8,7 +8,7 @@ namespace {
 
 // Short, warm, and whole on either side of a cut: some are followed by a word of the item. None
 // says "wrong"; after a slip the child hears both words and why.
-constexpr std::array<Phrase, 15> kPhrases = {{
+constexpr std::array<Phrase, 30> kPhrases = {{
     {phrase::kWho, "Who is playing? Touch your badge."},
     {phrase::kHello, "Hello! Let's listen together."},
     {phrase::kSortAsk, "Where does this one rhyme?"},
@@ -17,6 +17,21 @@ constexpr std::array<Phrase, 15> kPhrases = {{
     {phrase::kJoinPick, "Which picture is it?"},
     {phrase::kCountAsk, "One acorn for each word."},
     {phrase::kCountDone, "Touch the leaf when you are done."},
+    {phrase::kCountShow, "Watch, I count the beats."},
+    {phrase::kCountBeats, "One acorn for each beat."},
+    {phrase::kSplitShow, "Watch, I part a word."},
+    {phrase::kSplitWords, "Part it into its words."},
+    {phrase::kSplitBeats, "Part it into its beats."},
+    {phrase::kSplitRime, "Part the beginning from the rest."},
+    {phrase::kSplitSounds, "Part it into its sounds."},
+    {phrase::kSplitDone, "One box for each. Then touch the leaf in the sun."},
+    {phrase::kChangeShow, "Watch, I change a word."},
+    {phrase::kChangeTake, "Take away"},
+    {phrase::kChangePut, "and put in"},
+    {phrase::kChangeFirst, "At the beginning, add"},
+    {phrase::kChangeLast, "At the end, add"},
+    {phrase::kChangeInside, "In the middle, add"},
+    {phrase::kChangePick, "What does it say now?"},
     {phrase::kListenBoth, "Let's listen to both."},
     {phrase::kYouChose, "You chose"},
     {phrase::kWeAsked, "We are looking for"},

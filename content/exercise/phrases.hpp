@@ -24,13 +24,28 @@ inline constexpr std::string_view kJoinAsk = "join.ask";        // bring them to
 inline constexpr std::string_view kJoinPick = "join.pick";      // which picture is it?
 inline constexpr std::string_view kCountAsk = "count.ask";      // one acorn for each word
 inline constexpr std::string_view kCountDone = "count.done";    // touch the leaf when you are done
-inline constexpr std::string_view kListenBoth = "listen.both";  // listen to both
-inline constexpr std::string_view kYouChose = "you.chose";      // you chose
-inline constexpr std::string_view kWeAsked = "we.asked";        // we are looking for
-inline constexpr std::string_view kNowYou = "now.you";          // now you
-inline constexpr std::string_view kListenAgain = "listen.again";  // listen again
-inline constexpr std::string_view kGoodbye = "goodbye";           // all for today
-inline constexpr std::string_view kNextChild = "next.child";      // give it to the next one
+inline constexpr std::string_view kCountShow = "count.show";    // before a word is counted
+inline constexpr std::string_view kCountBeats = "count.beats";  // one acorn for each beat
+inline constexpr std::string_view kSplitShow = "split.show";    // before a word parts by itself
+inline constexpr std::string_view kSplitWords = "split.words";  // into words, beats, its
+inline constexpr std::string_view kSplitBeats = "split.beats";  // beginning and the rest, sounds
+inline constexpr std::string_view kSplitRime = "split.rime";
+inline constexpr std::string_view kSplitSounds = "split.sounds";
+inline constexpr std::string_view kSplitDone = "split.done";      // one box for each; then the leaf
+inline constexpr std::string_view kChangeShow = "change.show";    // before a word is changed
+inline constexpr std::string_view kChangeTake = "change.take";    // take away (and then what)
+inline constexpr std::string_view kChangePut = "change.put";      // put in its place (what)
+inline constexpr std::string_view kChangeFirst = "change.first";  // add to the beginning (what)
+inline constexpr std::string_view kChangeLast = "change.last";    // add to the end (what)
+inline constexpr std::string_view kChangeInside = "change.inside";  // add inside (what)
+inline constexpr std::string_view kChangePick = "change.pick";      // what does it say now?
+inline constexpr std::string_view kListenBoth = "listen.both";      // listen to both
+inline constexpr std::string_view kYouChose = "you.chose";          // you chose
+inline constexpr std::string_view kWeAsked = "we.asked";            // we are looking for
+inline constexpr std::string_view kNowYou = "now.you";              // now you
+inline constexpr std::string_view kListenAgain = "listen.again";    // listen again
+inline constexpr std::string_view kGoodbye = "goodbye";             // all for today
+inline constexpr std::string_view kNextChild = "next.child";        // give it to the next one
 }  // namespace phrase
 
 }  // namespace wrenlet::exercise

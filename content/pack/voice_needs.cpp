@@ -1,6 +1,7 @@
 #include <optional>
 #include <set>
 
+#include "content/exercise/change_tiles.hpp"
 #include "content/exercise/letter_table.hpp"
 #include "content/exercise/phrases.hpp"
 #include "content/pack/pack_builder.hpp"
@@ -117,6 +118,15 @@ void needFor(const exercise::Item& item, const exercise::Vocabulary& vocabulary,
     meet(item.subject);
     for (const exercise::Choice& choice : item.choices) meet(choice.id);
     for (const exercise::Part& part : item.parts) needs.clip(part.clip, words);
+    if (exercise::mechanicOf(item) == exercise::Mechanic::change) {
+        const exercise::ChangeTiles tiles = exercise::changeTiles(item, vocabulary);
+        for (const exercise::Part& part : tiles.after) needs.clip(part.clip, words);
+        for (const exercise::Choice& choice : item.choices)
+            if (const exercise::Word* word = vocabulary.word(choice.id))
+                for (const exercise::Part& part :
+                     exercise::changeParts(*word, vocabulary, item.skill.unit))
+                    needs.clip(part.clip, words);
+    }
     if (!turnsOnRhyme(item.skill.task)) return;
     for (const exercise::Word* word : words) needs.part(speech::rhymingPart(word->sounds));
 }

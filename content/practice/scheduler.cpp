@@ -7,6 +7,7 @@
 #include <unordered_map>
 
 #include "content/common/random.hpp"
+#include "content/exercise/change_tiles.hpp"
 #include "content/practice/attention.hpp"
 #include "content/practice/hard_rules.hpp"
 
@@ -50,6 +51,9 @@ class Choice {
     std::vector<std::uint8_t> keptOrder(const Item& item) const;
     std::vector<std::uint8_t> freeOrder(const Item& item, Random& random) const;
     Candidate candidate(const Entry& entry) const;
+    /// Of a chain: on to a word it has not had, to its first word, or back to another.
+    enum class Link : std::uint8_t { onward, closing, back };
+    Link linkOf(const Item& item) const;
     std::vector<Candidate> staying() const;
     std::vector<Candidate> allowed() const;
     Reason reasonFor(const Candidate& one) const;
@@ -234,12 +238,30 @@ Candidate Choice::candidate(const Entry& entry) const {
     return {entry, score};
 }
 
+Choice::Link Choice::linkOf(const Item& item) const {
+    constexpr std::size_t kFewestToClose = 3;
+    const auto& chain = situation_.chain;
+    const auto found = std::find(chain.begin(), chain.end(), item.choices[item.answer].id);
+    if (found == chain.end()) return Link::onward;
+    return found == chain.begin() && chain.size() >= kFewestToClose ? Link::closing : Link::back;
+}
+
 std::vector<Candidate> Choice::staying() const {
     std::vector<Candidate> candidates;
     if (!situation_.stay_with || *situation_.stay_with >= bank_.items().size()) return {};
     const Item& last = bank_.items()[*situation_.stay_with];
+    bool closes = false;
     for (const Entry& entry : bank_.entries()) {
         const Item& item = itemOf(entry);
+        if (exercise::followsInChain(last, item)) {
+            const Link link = linkOf(item);
+            if (link == Link::back || rules_.stepsToAllow(item, entry.key, std::nullopt) > 0)
+                continue;
+            if (link == Link::closing && !closes) candidates.clear();
+            if (link == Link::closing || !closes) candidates.push_back(candidate(entry));
+            closes = closes || link == Link::closing;
+            continue;
+        }
         if (!(item.skill == last.skill) || !exercise::sameChoices(item, last)) continue;
         const auto order = keptOrder(item);
         if (order.empty()) continue;
@@ -291,8 +313,11 @@ std::optional<Asked> Choice::choose() {
     const auto stays = staying();
     if (!stays.empty()) {
         const Candidate& one = best(stays);
-        if (!wantsSureOne() || one.score >= best(candidates).score - policy_.stay)
-            return Asked{one.entry.item, keptOrder(itemOf(one.entry)), reasonFor(one)};
+        if (!wantsSureOne() || one.score >= best(candidates).score - policy_.stay) {
+            auto order = keptOrder(itemOf(one.entry));
+            if (order.empty()) order = freeOrder(itemOf(one.entry), random);
+            return Asked{one.entry.item, std::move(order), reasonFor(one)};
+        }
     }
     const Candidate& one = best(candidates);
     return Asked{one.entry.item, freeOrder(itemOf(one.entry), random), reasonFor(one)};

@@ -49,6 +49,8 @@ struct Situation {
     bool last_ones = false;                // the session is about to end: end on a success
     bool sure_one = false;                 // it is in doubt whether she listens (attention.hpp)
     std::optional<std::size_t> stay_with;  // prefer items with this item's choices (a sort goes on)
+                                           // or that change what came out of it (a chain goes on)
+    std::span<const std::string> chain;    // its words so far: it ends at the first of them
 };
 
 class Scheduler {

@@ -5,17 +5,36 @@
 
 namespace wrenlet::game {
 
+using exercise::wordClip;
 using Kind = Show::Kind;
 namespace say = exercise::phrase;
 
-Script Prompts::ask(const CountRound& round, Asking asking) const {
+std::string Prompts::countedClip(const CountRound& round) const {
+    const auto& item = round.question().item();
+    return item.skill.unit == exercise::Unit::sentence ? exercise::sentenceClip(item.subject)
+                                                       : wordClip(item.subject);
+}
+
+Script Prompts::ask(const CountRound& round, Asking asking, const exercise::Item* example) const {
+    const auto& item = round.question().item();
     Script script;
+    const bool words = item.skill.unit == exercise::Unit::sentence;
+    if (example != nullptr) {
+        addPhrase(script, say::kCountShow, 0, at(Kind::example));
+        add(script, wordClip(example->subject), kBeat, at(Kind::example));
+        for (std::size_t i = 0; i < example->parts.size(); ++i)
+            add(script, example->parts[i].clip, kApart, at(Kind::example, i + 1));
+        addPhrase(script, say::kCountDone, kRest, at(Kind::example, example->parts.size() + 1));
+        addPhrase(script, say::kNowYou, kRest);
+    }
     if (asking == Asking::again)
         addPhrase(script, say::kNowYou, 0, at(Kind::nothing, 0, true));
     else
-        addPhrase(script, say::kCountAsk, 0, at(Kind::nothing, 0, asking == Asking::first_time));
-    add(script, exercise::sentenceClip(round.question().item().subject), kApart, at(Kind::subject));
-    if (asking == Asking::first_time) addPhrase(script, say::kCountDone, kRest);
+        addPhrase(script, words ? say::kCountAsk : say::kCountBeats, kBeat,
+                  at(Kind::nothing, 0, asking == Asking::first_time));
+    add(script, countedClip(round), kApart, at(Kind::subject));
+    if (asking == Asking::first_time && example == nullptr)
+        addPhrase(script, say::kCountDone, kRest);
     return script;
 }
 
@@ -39,7 +58,7 @@ Script Prompts::explain(const CountRound& round) const {
 
 Script Prompts::right(const CountRound& round) const {
     Script script;
-    add(script, exercise::sentenceClip(round.question().item().subject), 0, at(Kind::subject));
+    add(script, countedClip(round), 0, at(Kind::subject));
     return script;
 }
 

@@ -12,13 +12,26 @@ std::string acornOn(std::size_t pad) {
     return "acorn-on:" + std::to_string(pad);
 }
 
+Box padArt(const Box& pad) {
+    const float w = pad.w * 1.06f, h = w * 70 / 110;
+    return {pad.centre().x - w / 2, pad.y + pad.h * 0.78f - h * 0.57f, w, h};
+}
+
 }  // namespace
 
 CountScene::CountScene(Setting setting, const Layout& layout, Turn& turn, bool first_time)
-    : RoundScene(setting, layout, turn, first_time), round_(turn.question()) {}
+    : RoundScene(setting, layout, turn, first_time),
+      round_(turn.question()),
+      example_(isOfWord() ? prompts_.exampleFor(turn.question().item()) : nullptr) {}
+
+Script CountScene::askScript(Asking asking) const {
+    const bool shows = asking == Asking::first_time && needsExample();
+    return prompts_.ask(round_, asking, shows ? example_ : nullptr);
+}
 
 std::vector<Box> CountScene::padBoxes() const {
-    return layout_.pads(static_cast<std::size_t>(round_.pads()));
+    const auto pads = static_cast<std::size_t>(round_.pads());
+    return isOfWord() ? layout_.padsBelowSubject(pads) : layout_.pads(pads);
 }
 
 Box CountScene::onPad(std::size_t pad) const {
@@ -112,9 +125,7 @@ void CountScene::drawPads(Painter& painter, Millis now) const {
     const auto pads = padBoxes();
     const Show show = telling_.show(now);
     for (std::size_t i = 0; i < pads.size(); ++i) {
-        const float w = pads[i].w * 1.06f, h = w * 70 / 110;
-        const Box art = {pads[i].centre().x - w / 2, pads[i].y + pads[i].h * 0.78f - h * 0.57f, w,
-                         h};
+        const Box art = padArt(pads[i]);
         const bool spare = isTogether() && static_cast<int>(i) >= round_.right();
         const bool told = show.kind == Show::Kind::place && show.index == static_cast<int>(i);
         painter.art("pad-small", art, spare ? 0.5f : 1);
@@ -140,7 +151,36 @@ void CountScene::drawHeap(Painter& painter, Millis now) const {
                 round_.canLay() ? 1 : 0.5f);
 }
 
+void CountScene::drawWord(Painter& painter, Millis now) const {
+    const Box card = layout_.subject();
+    const bool said = telling_.show(now).kind == Show::Kind::subject && telling_.isSounding(now);
+    painter.pictureCard(pictureOf(question().item().subject), card,
+                        said ? Stand::lifted : Stand::resting);
+    if (said) painter.speaking(card);
+}
+
+void CountScene::drawExample(Painter& painter, int step) const {
+    const auto beats = static_cast<int>(example_->parts.size());
+    painter.pictureCard(pictureOf(example_->subject), layout_.subject(),
+                        step == 0 ? Stand::lifted : Stand::resting);
+    const auto pads = padBoxes();
+    for (std::size_t i = 0; i < pads.size(); ++i) {
+        painter.art("pad-small", padArt(pads[i]));
+        const int number = static_cast<int>(i);
+        if (number < std::min(step, beats)) painter.art("acorn", onPad(i));
+        if (number + 1 == step) painter.bracket(padArt(pads[i]));
+    }
+    const Box done = layout_.done();
+    painter.art("ctl-done", step > beats ? done.grown(done.w * 0.08f) : done,
+                step > beats ? 1 : 0.35f);
+    for (std::size_t i = 0; i + static_cast<std::size_t>(std::min(step, beats)) < pads.size(); ++i)
+        painter.art("acorn", inHeap(i));
+}
+
 void CountScene::drawRound(Painter& painter, Millis now) const {
+    if (const auto step = exampleStep(now); step && example_ != nullptr)
+        return drawExample(painter, *step);
+    if (isOfWord()) drawWord(painter, now);
     drawPads(painter, now);
     if (isRight() || isExplaining()) return;
     const Box done = layout_.done();
@@ -154,6 +194,13 @@ void CountScene::drawExplained(Painter& painter, Millis now) const {
     const int right = round_.right(), chosen = round_.laid();
     const auto columns = static_cast<std::size_t>(std::max(right, chosen));
     const bool over = telling_.isOver(now);
+    if (isOfWord()) {
+        const Box paper = explainPaper();
+        const float side = layout_.px(130);
+        painter.pictureCard(pictureOf(question().item().subject),
+                            {paper.x + layout_.px(28), paper.centre().y - side / 2, side, side},
+                            Stand::resting);
+    }
     const int told = over ? right : show.kind == Show::Kind::pair ? show.index + 1 : 0;
     for (int pair = 0; pair < 2; ++pair) {
         const Box row = explainRow(pair);

@@ -25,10 +25,6 @@ Script JoinScene::askScript(Asking asking) const {
     return prompts_.ask(round_, asking);
 }
 
-const std::string& JoinScene::wordAt(std::size_t place) const {
-    return question().item().choices[question().choiceAt(place)].id;
-}
-
 std::vector<Box> JoinScene::tileSeats() const {
     std::vector<bool> leaning;
     for (std::size_t i = 0; i + 1 < round_.tiles(); ++i) leaning.push_back(round_.leans(i));
@@ -148,6 +144,14 @@ void JoinScene::bring(std::size_t tile, std::size_t other, Millis now) {
     prompt(prompts_.pick(round_, false), now);
 }
 
+void JoinScene::drawTile(Painter& painter, std::size_t mark, const exercise::Part& part,
+                         const Box& box, Stand stand) const {
+    if (question().item().skill.unit == exercise::Unit::letter)
+        painter.letterTile(part.label, box, stand);
+    else
+        painter.tile(mark, box, stand);
+}
+
 void JoinScene::drawTiles(Painter& painter, Millis now) const {
     const Show show = telling_.show(now);
     const std::size_t count = round_.tiles();
@@ -175,29 +179,9 @@ void JoinScene::drawTiles(Painter& painter, Millis now) const {
                             telling_.isSounding(now);
         const bool lifted = chosen_ == i || holds(tileName(i));
         if (right == tileName(i) && !lifted) painter.sunBelow(box, 20);
-        painter.tile(i % 4 + 1, box, lifted || sounds ? Stand::lifted : Stand::resting);
+        drawTile(painter, i % 4 + 1, question().item().parts[i], box,
+                 lifted || sounds ? Stand::lifted : Stand::resting);
         if (sounds) painter.speaking(box);
-    }
-}
-
-void JoinScene::drawChoices(Painter& painter, Millis now) const {
-    const Show show = telling_.show(now);
-    const auto stones = layout_.stones(question().places());
-    for (std::size_t place = 0; place < stones.size(); ++place) {
-        const std::string name = "choice:" + wordAt(place);
-        const Box box = movedTo(stones[place], glides_.at(name, stones[place].centre(), now));
-        const float w = box.w * 1.24f, h = w * 70 / 220;
-        painter.art("stone", {box.centre().x - w / 2, box.y + box.h - h * 0.36f, w, h});
-        const bool shown = show.kind == Show::Kind::place && show.index == static_cast<int>(place);
-        const bool is_it = place == question().rightPlace();
-        const bool off = (isTogether() || isRight()) && !is_it;
-        if (isTogether() && is_it) painter.sunBelow(box, 24);
-        painter.pictureCard(pictureOf(wordAt(place)), box,
-                            off                    ? Stand::done
-                            : shown || holds(name) ? Stand::lifted
-                                                   : Stand::resting);
-        if (shown && telling_.isSounding(now)) painter.speaking(box);
-        if (isRight() && is_it) painter.leafMark(box);
     }
 }
 
@@ -233,7 +217,7 @@ void JoinScene::drawExplained(Painter& painter, Millis now) const {
             const auto mark = same != item.parts.end()
                                   ? static_cast<std::size_t>(same - item.parts.begin()) % 4
                                   : 3 - i % 4;
-            painter.tile(mark + 1, box, sounds ? Stand::lifted : Stand::resting);
+            drawTile(painter, mark + 1, parts[i], box, sounds ? Stand::lifted : Stand::resting);
             if (sounds) painter.bracket(box);
         }
         const Box card = {x + layout_.px(48), y - side / 2, side, side};

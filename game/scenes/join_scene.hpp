@@ -1,5 +1,5 @@
-// Join on the pond: sound tiles on lily pads that say their sound when touched and lean together
-// when brought together, then picture cards on stones to pick the whole from.
+// Join on the pond: tiles of sounds or letters on lily pads that say their sound when touched and
+// lean together when brought together, then picture cards on stones to pick the whole from.
 #pragma once
 
 #include "game/rounds/join_round.hpp"
@@ -35,8 +35,9 @@ class JoinScene final : public RoundScene {
     std::optional<std::size_t> heldTile() const;
     void bring(std::size_t tile, std::size_t other, Millis now);
     void drawTiles(Painter& painter, Millis now) const;
-    void drawChoices(Painter& painter, Millis now) const;
-    const std::string& wordAt(std::size_t place) const;
+    /// A sound's mark or a letter, whichever is joined.
+    void drawTile(Painter& painter, std::size_t mark, const exercise::Part& part, const Box& box,
+                  Stand stand) const;
 
     JoinRound round_;
     std::optional<std::size_t> chosen_;  // the tile that was tapped

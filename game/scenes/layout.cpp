@@ -7,7 +7,7 @@ namespace wrenlet::game {
 namespace {
 
 constexpr float kTouchMm = 20, kGapMm = 5, kEdgeMm = 4.5f;
-constexpr float kControl = 96, kWren = 190, kCard = 176, kTile = 124;
+constexpr float kControl = 96, kWren = 190, kCard = 176, kTile = 124, kLeafBox = 156;
 constexpr float kHomeW = 360, kHomeH = 260, kHeadOverlap = 44;
 constexpr std::size_t kMostBadges = 24;
 
@@ -137,6 +137,48 @@ std::vector<Box> Layout::tiles(const std::vector<bool>& leaning) const {
     return boxes;
 }
 
+Box Layout::subject() const {
+    const Box area = stage();
+    const float side = std::min(touchPx(kCard), area.h * 0.5f);
+    const float rest = area.h - side - gap_ - std::min(touchPx(kLeafBox), area.h - side - gap_);
+    return {area.centre().x - side / 2, area.y + rest * 0.4f, side, side};
+}
+
+Box Layout::belowSubject() const {
+    const Box area = stage(), card = subject();
+    const float top = card.y + card.h + gap_;
+    const float room = area.y + area.h - top;
+    return {area.x, top, area.w, std::min(room, touchPx(kLeafBox) * 1.25f)};
+}
+
+std::vector<Box> Layout::leaf(std::size_t boxes) const {
+    const Box area = belowSubject();
+    const float h = std::min(touchPx(kLeafBox), area.h);
+    if (boxes > 1) return rowIn(area, boxes, h * 160 / 156, h, gap_);
+    const float w = std::min(area.w, h * 3.4f);
+    return {centred(area.centre(), w, w * 130 / 480)};
+}
+
+std::vector<Box> Layout::row(const std::vector<float>& open) const {
+    const Box area = belowSubject();
+    float tiles = 0;
+    for (const float before : open) tiles += 1 + before;
+    const float side = std::min({touchPx(kTile), area.w / std::max(1.0f, tiles), area.h});
+    float x = area.centre().x - tiles * side / 2;
+    std::vector<Box> boxes;
+    for (const float before : open) {
+        x += before * side;
+        boxes.push_back({x, area.centre().y - side / 2, side, side});
+        x += side;
+    }
+    return boxes;
+}
+
+Box Layout::waiting() const {
+    const float side = touchPx(kTile);
+    return centred({stage().centre().x, pieces().centre().y}, side, side);
+}
+
 std::vector<Box> Layout::stones(std::size_t count) const {
     Box area = pieces();
     area.w = isPortrait() ? area.w : stage().w;
@@ -166,6 +208,11 @@ std::vector<Box> Layout::pads(std::size_t count) const {
         boxes.push_back(box);
     }
     return boxes;
+}
+
+std::vector<Box> Layout::padsBelowSubject(std::size_t count) const {
+    const float side = touchPx(112);
+    return rowIn(belowSubject(), count, side, side, gap_);
 }
 
 Box Layout::acorns() const {

@@ -50,9 +50,18 @@ class Layout {
     Box card() const;
     /// Sound tiles on their pads; `leaning[i]` tells whether tile i touches the next one.
     std::vector<Box> tiles(const std::vector<bool>& leaning) const;
+    /// The card of the word that is parted or changed, above its leaf or its tiles.
+    Box subject() const;
+    /// A leaf parted into `boxes`, or whole.
+    std::vector<Box> leaf(std::size_t boxes) const;
+    /// Tiles in a row below the subject; before each stands `open[i]` of a tile's width.
+    std::vector<Box> row(const std::vector<float>& open) const;
+    /// A single tile that waits below.
+    Box waiting() const;
     /// Picture cards on stones.
     std::vector<Box> stones(std::size_t count) const;
     std::vector<Box> pads(std::size_t count) const;
+    std::vector<Box> padsBelowSubject(std::size_t count) const;
     Box acorns() const;
     Box done() const;
     /// Two cards side by side on the stage, when both are explained.
@@ -73,6 +82,8 @@ class Layout {
 
   private:
     Box main() const;
+    /// What lies below the subject's card on the stage.
+    Box belowSubject() const;
     /// The largest badges with which all children find room, or as many as a page holds.
     struct BadgeGrid {
         float side = 0, row_height = 0, top = 0, room = 0;

@@ -14,6 +14,7 @@ int whole(float length) {
 
 constexpr float kCardRadius = 24, kTileRadius = 20, kLine = 3;
 constexpr float kLiftedScale = 1.04f;
+constexpr float kLetterTall = 0.8f;  // its line height, of a tile's
 
 }  // namespace
 
@@ -101,7 +102,11 @@ void Painter::ring(const Box& box, int part, Colour colour) {
 void Painter::pictureCard(std::string_view picture_name, const Box& box, Stand stand) {
     const Box shown = stand == Stand::lifted ? box.grown(box.w * (kLiftedScale - 1) / 2) : box;
     card(shown, stand, std::min(layout_.px(kCardRadius), shown.w / 6));
-    picture(picture_name, shown.grown(-shown.w * 0.12f), stand == Stand::done ? 0.5f : 1);
+    const float alpha = stand == Stand::done ? 0.5f : 1;
+    if (picture_name.empty())
+        art("mark-speaking", shown.grown(-shown.w * 0.3f), alpha);
+    else
+        picture(picture_name, shown.grown(-shown.w * 0.12f), alpha);
 }
 
 void Painter::tile(std::size_t mark, const Box& box, Stand stand) {
@@ -109,6 +114,12 @@ void Painter::tile(std::size_t mark, const Box& box, Stand stand) {
     card(shown, stand, std::min(layout_.px(kTileRadius), shown.w / 6));
     art("tile-mark-" + std::to_string(mark), shown.grown(-shown.w * 0.19f),
         stand == Stand::done ? 0.5f : 1);
+}
+
+void Painter::letterTile(std::string_view letter, const Box& box, Stand stand) {
+    const Box shown = stand == Stand::lifted ? box.grown(box.w * (kLiftedScale - 1) / 2) : box;
+    card(shown, stand, std::min(layout_.px(kTileRadius), shown.w / 6));
+    text(letter, shown.centre(), shown.h * kLetterTall);
 }
 
 void Painter::sunBelow(const Box& box, float radius) {

@@ -31,10 +31,13 @@ class Painter {
     void panel(const Box& box, Colour colour, Colour edge);
     void ring(const Box& box, int part, Colour colour);
 
-    /// A white card with a picture in the middle of `box`; lifted ones are 4 % larger.
+    /// A white card with a picture in the middle of `box`, or the mark of something that is only
+    /// heard; lifted ones are 4 % larger.
     void pictureCard(std::string_view picture, const Box& box, Stand stand);
     /// A sound tile with its mark (1 to 4).
     void tile(std::size_t mark, const Box& box, Stand stand);
+    /// A tile with a letter, or two that are one sound.
+    void letterTile(std::string_view letter, const Box& box, Stand stand);
     /// Says without words: this is the one thing to touch next. Goes below the piece.
     void sunBelow(const Box& box, float radius);
     /// A bracket below `box`: this part sounds.

@@ -1,5 +1,7 @@
 #include "game/scenes/prompts.hpp"
 
+#include <algorithm>
+
 #include "content/exercise/phrases.hpp"
 #include "content/exercise/vocabulary.hpp"
 #include "game/scenes/shows.hpp"
@@ -31,6 +33,26 @@ Script Prompts::listenAgain(const Script& then) const {
         if (is_said && script.size() == 2) script.back().gap_before = kRest;
     }
     return script;
+}
+
+const exercise::Item* Prompts::exampleFor(const exercise::Item& asked) const {
+    const auto isIn = [&asked](const std::string& word) {
+        return word == asked.subject ||
+               std::any_of(asked.choices.begin(), asked.choices.end(),
+                           [&](const auto& choice) { return choice.id == word; });
+    };
+    // With other words where there are such; where a number is asked, with another number.
+    const bool counts = exercise::keepsOrder(asked);
+    const exercise::Item* found = nullptr;
+    for (const auto& item : pack_.items) {
+        const auto& answer = item.choices[item.answer].id;
+        if (item.skill != asked.skill || item.subject == asked.subject) continue;
+        if (!counts && answer == asked.choices[asked.answer].id) continue;
+        if (found == nullptr) found = &item;
+        const bool is_other = counts ? item.answer != asked.answer : !isIn(answer);
+        if (is_other && !isIn(item.subject)) return &item;
+    }
+    return found;
 }
 
 }  // namespace wrenlet::game

@@ -4,9 +4,11 @@
 #pragma once
 
 #include "content/pack/pack.hpp"
+#include "game/rounds/change_round.hpp"
 #include "game/rounds/count_round.hpp"
 #include "game/rounds/join_round.hpp"
 #include "game/rounds/sort_round.hpp"
+#include "game/rounds/split_round.hpp"
 #include "game/scenes/telling.hpp"
 
 namespace wrenlet::game {
@@ -16,6 +18,9 @@ inline constexpr Millis kApart = 450, kTogether = 120;
 
 /// How a question is put: first of its kind in a turn, first of its round, or one more.
 enum class Asking : std::uint8_t { first_time, first, next, again };
+
+/// How far the example of a change has come.
+enum class ChangeStep : std::uint8_t { begin, take, put, changed, come_out };
 
 class Prompts {
   public:
@@ -43,13 +48,46 @@ class Prompts {
     /// The parts of another word, as an item of the same skill has them; empty if none has.
     std::vector<exercise::Part> partsOf(exercise::Skill skill, std::string_view word) const;
 
-    Script ask(const CountRound& round, Asking asking) const;
+    /// With an example, a word's beats are counted first.
+    Script ask(const CountRound& round, Asking asking, const exercise::Item* example) const;
     Script together(const CountRound& round) const;
-    /// The sentence word by word.
+    /// The sentence word by word, or the word beat by beat.
     Script explain(const CountRound& round) const;
     Script right(const CountRound& round) const;
 
+    /// An item of the same skill about other words, for an example; null if the pack has none.
+    const exercise::Item* exampleFor(const exercise::Item& asked) const;
+
+    /// The leaf's parts are not said before the answer. With an example, that comes first.
+    Script ask(const SplitRound& round, Asking asking, const exercise::Item* example) const;
+    Script part(const SplitRound& round, std::size_t box) const;
+    Script together(const SplitRound& round) const;
+    /// The word, then its parts, one for each box.
+    Script explain(const SplitRound& round) const;
+    Script right(const SplitRound& round) const;
+
+    /// The word, and what is done to it.
+    Script ask(const ChangeRound& round, Asking asking, const exercise::Item* example) const;
+    /// Each picture named once, and once more what was done. What comes out is heard in parts only
+    /// after a first answer, for finding it is what was asked.
+    Script pick(const ChangeRound& round, bool again) const;
+    Script tiles(const ChangeRound& round, Millis gap) const;
+    Script subject(const ChangeRound& round) const;
+    Script together(const ChangeRound& round) const;
+    /// The chosen word and its tiles, then the asked one and its.
+    Script explain(const ChangeRound& round) const;
+    Script right(const ChangeRound& round) const;
+    /// The tiles of another word, for the same kind of change.
+    std::vector<exercise::Part> changeParts(const exercise::Item& item,
+                                            std::string_view word) const;
+
   private:
+    /// What is counted, as it is said whole.
+    std::string countedClip(const CountRound& round) const;
+    /// "Take away ... and put in ...": `take` and `put` are what is shown meanwhile.
+    void addChange(Script& script, const exercise::Item& item, const Show& take,
+                   const Show& put) const;
+    void addExample(Script& script, const exercise::Item& item) const;
     void add(Script& script, const std::string& clip, Millis gap, Show show = {}) const;
     void addPhrase(Script& script, std::string_view id, Millis gap, Show show = {}) const;
     /// The clip of what a word rhymes by; empty when there is none.

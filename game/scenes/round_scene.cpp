@@ -3,9 +3,11 @@
 #include <algorithm>
 #include <cmath>
 
+#include "game/scenes/change_scene.hpp"
 #include "game/scenes/count_scene.hpp"
 #include "game/scenes/join_scene.hpp"
 #include "game/scenes/sort_scene.hpp"
+#include "game/scenes/split_scene.hpp"
 
 namespace wrenlet::game {
 namespace {
@@ -13,6 +15,7 @@ namespace {
 constexpr Millis kAfterRight = 500, kAfterExplained = 900;
 constexpr Millis kHintAfter = 15'000, kHint = 1400;
 constexpr int kMostHints = 3;
+constexpr Millis kExampleMove = 450;
 
 }  // namespace
 
@@ -25,20 +28,28 @@ RoundScene::RoundScene(Setting setting, const Layout& layout, Turn& turn, bool f
 
 std::string RoundScene::place() const {
     static constexpr std::string_view kPhases[] = {"asked", "explain", "together", "right"};
-    return std::string(mechanic()) + ": " +
-           std::string(kPhases[static_cast<std::size_t>(question().phase())]);
+    std::string place = std::string(mechanic()) + ": ";
+    if (isOpen() && shows_example_) return place + "example";
+    place += kPhases[static_cast<std::size_t>(question().phase())];
+    if (isOpen() && !soFar().empty()) place += " " + std::string(soFar());
+    return place;
 }
 
 std::vector<Thing> RoundScene::things() const {
     std::vector<Thing> all = {
         {"replay", layout_.replay()}, {"leave", layout_.leave()}, {"wren", layout_.wren()}};
     if (!isOpen()) return all;
+    if (shows_example_) {
+        const Box stage = layout_.stage(), below = layout_.pieces();
+        all.push_back({"example", {stage.x, stage.y, stage.w, below.y + below.h - stage.y}});
+        return all;
+    }
     for (auto& piece : pieces()) all.push_back(std::move(piece));
     return all;
 }
 
 std::optional<std::string> RoundScene::rightTouch() const {
-    return isOpen() ? rightPiece() : std::nullopt;
+    return isOpen() && !shows_example_ ? rightPiece() : std::nullopt;
 }
 
 void RoundScene::enter(Millis now) {
@@ -67,6 +78,7 @@ void RoundScene::prompt(const Script& script, Millis now) {
     turn_.beat(now);
     hearings_ = 1;
     prompt_end_ = telling_.end();
+    seeExample(now);
     hints_left_ = kMostHints;
     rest(telling_.end());
 }
@@ -75,6 +87,7 @@ void RoundScene::murmur(const Script& script, Millis now) {
     prompt_end_ = std::min(prompt_end_, now);  // what cuts a prompt short ends it
     tell(script, now);
     turn_.beat(now);
+    seeExample(now);
     rest(telling_.end());
 }
 
@@ -85,7 +98,8 @@ void RoundScene::hearAgain(Millis now) {
         return;
     }
     ++hearings_;
-    const Asking asking = asking_ == Asking::next ? Asking::next : Asking::first;
+    const bool as_it_was = asking_ == Asking::next || asking_ == Asking::first_time;
+    const Asking asking = as_it_was ? asking_ : Asking::first;
     murmur(isTogether() ? togetherScript() : askScript(asking), now);
 }
 
@@ -106,6 +120,8 @@ void RoundScene::tapped(const std::string& thing, Millis now) {
     turn_.beat(now);
     if (thing == "replay" || thing == "wren")
         hearAgain(now);
+    else if (thing == "example")
+        prompt(askScript(Asking::first), now);  // she has seen enough of it
     else if (thing != "leave" && isOpen())
         tapPiece(thing, now);
 }
@@ -121,6 +137,7 @@ Millis RoundScene::settledAt() const {
 void RoundScene::step(Millis now) {
     Scene::step(now);
     if (!telling_.isOver(now)) turn_.beat(now);
+    seeExample(now);
     if (isExplaining() && now >= telling_.end() + kAfterExplained) {
         explained();
         ask(Asking::again, now);
@@ -147,11 +164,21 @@ std::optional<Millis> RoundScene::nextDue(Millis now) const {
 bool RoundScene::isMoving(Millis now) const {
     if (Scene::isMoving(now)) return true;
     if (!setting_.motion) return false;
+    if (exampleStep(now) && exampleMotion(now) < 1) return true;
     return hint(now) > 0 || (isRight() && now < right_at_ + kHop);
 }
 
 bool RoundScene::isOpen() const {
     return question().phase() == Question::Phase::asked || isTogether();
+}
+
+std::optional<int> RoundScene::exampleStep(Millis now) const {
+    const Show show = telling_.show(now);
+    return show.kind == Show::Kind::example ? std::optional(show.index) : std::nullopt;
+}
+
+float RoundScene::exampleMotion(Millis now) const {
+    return setting_.motion ? eased(telling_.shownSince(now), kExampleMove, now) : 1;
 }
 
 float RoundScene::hint(Millis now) const {
@@ -187,6 +214,31 @@ std::string RoundScene::pictureOf(std::string_view word) const {
     return entry != nullptr ? entry->picture : std::string();
 }
 
+const std::string& RoundScene::wordAt(std::size_t place) const {
+    return question().item().choices[question().choiceAt(place)].id;
+}
+
+void RoundScene::drawChoices(Painter& painter, Millis now) const {
+    const Show show = telling_.show(now);
+    const auto stones = layout_.stones(question().places());
+    for (std::size_t place = 0; place < stones.size(); ++place) {
+        const std::string name = "choice:" + wordAt(place);
+        const Box box = movedTo(stones[place], glides_.at(name, stones[place].centre(), now));
+        const float w = box.w * 1.24f, h = w * 70 / 220;
+        painter.art("stone", {box.centre().x - w / 2, box.y + box.h - h * 0.36f, w, h});
+        const bool shown = show.kind == Show::Kind::place && show.index == static_cast<int>(place);
+        const bool is_it = place == question().rightPlace();
+        const bool off = (isTogether() || isRight()) && !is_it;
+        if (isTogether() && is_it) painter.sunBelow(box, 24);
+        painter.pictureCard(pictureOf(wordAt(place)), box,
+                            off                    ? Stand::done
+                            : shown || holds(name) ? Stand::lifted
+                                                   : Stand::resting);
+        if (shown && telling_.isSounding(now)) painter.speaking(box);
+        if (isRight() && is_it) painter.leafMark(box);
+    }
+}
+
 void RoundScene::drawGround(Painter& painter, Millis now) const {
     painter.pond(growth_);
     const bool hops = isRight() && now < right_at_ + kHop;
@@ -217,11 +269,13 @@ std::unique_ptr<RoundScene> makeRound(Setting setting, const Layout& layout, Tur
             return std::make_unique<SortScene>(setting, layout, turn, first_time);
         case exercise::Mechanic::join:
             return std::make_unique<JoinScene>(setting, layout, turn, first_time);
-        case exercise::Mechanic::count:
         case exercise::Mechanic::split:
-        case exercise::Mechanic::pick:
+            return std::make_unique<SplitScene>(setting, layout, turn, first_time);
         case exercise::Mechanic::change:
-            break;  // the last three have no scene yet, so no such skill is played
+            return std::make_unique<ChangeScene>(setting, layout, turn, first_time);
+        case exercise::Mechanic::count:
+        case exercise::Mechanic::pick:
+            break;  // the last has no scene yet, so no such skill is played
     }
     return std::make_unique<CountScene>(setting, layout, turn, first_time);
 }

@@ -11,7 +11,7 @@ namespace wrenlet::game {
 
 class RoundScene : public Scene {
   public:
-    /// `first_time`: the child has not met this mechanic in this turn. `turn` must outlive it.
+    /// `first_time`: the child has not met this skill in this turn. `turn` must outlive it.
     RoundScene(Setting setting, const Layout& layout, Turn& turn, bool first_time);
 
     std::string place() const override;
@@ -28,6 +28,8 @@ class RoundScene : public Scene {
   protected:
     virtual std::string_view mechanic() const = 0;
     virtual const Question& question() const = 0;
+    /// What the child has done to the pieces so far, in a word: "parted"; empty for nothing.
+    virtual std::string_view soFar() const { return {}; }
     virtual Script askScript(Asking asking) const = 0;
     virtual Script togetherScript() const = 0;
     virtual Script explainScript() const = 0;
@@ -59,6 +61,12 @@ class RoundScene : public Scene {
     bool isExplaining() const { return question().phase() == Question::Phase::explain; }
     bool isTogether() const { return question().phase() == Question::Phase::together; }
     bool isRight() const { return question().phase() == Question::Phase::right; }
+    /// An example comes first: she has not met this skill on any day.
+    bool needsExample() const { return first_time_ && turn_.isNewSkill(); }
+    /// The step of the example that is shown; nothing when the question is.
+    std::optional<int> exampleStep(Millis now) const;
+    /// How far the pieces have come to where the step has them, 0 to 1.
+    float exampleMotion(Millis now) const;
     /// 0 to 1 and back while a piece shows how it is to be touched.
     float hint(Millis now) const;
     /// The paper on which both are explained, and a row of it.
@@ -66,6 +74,9 @@ class RoundScene : public Scene {
     Box explainRow(int pair) const;
     void drawPaper(Painter& painter) const;
     std::string pictureOf(std::string_view word) const;
+    /// The word at a place among the choices, and all of them as picture cards on stones.
+    const std::string& wordAt(std::size_t place) const;
+    void drawChoices(Painter& painter, Millis now) const;
 
     Prompts prompts_;
     Turn& turn_;
@@ -73,10 +84,12 @@ class RoundScene : public Scene {
 
   private:
     void hearAgain(Millis now);
+    void seeExample(Millis now) { shows_example_ = exampleStep(now).has_value(); }
     void rest(Millis now);
     Millis settledAt() const;
 
     Asking asking_ = Asking::first;
+    bool shows_example_ = false;
     int hearings_ = 1;
     Millis prompt_end_ = 0;
     Millis right_at_ = 0;

@@ -16,10 +16,13 @@ struct Show {
         subject,  // the card that waits, or the asked word
         place,    // a home, a picture or an acorn's pad, by its place
         tile,     // a sound tile
+        loose,    // of a change: the tile that is taken out
+        fresh,    // of a change: the tile that is put in
+        example,  // a step of an example, shown in place of the question
         pair,     // the explanation: two things compared; see Show::pair
     };
     Kind kind = Kind::nothing;
-    int index = 0;       // of the place, tile or column
+    int index = 0;       // of the place, tile, step or column
     int pair = 0;        // explanation: 0 what was chosen, 1 what was asked
     int side = 0;        // explanation: which of the two sounds, 0 or 1
     bool part = false;   // explanation: only the deciding part sounds

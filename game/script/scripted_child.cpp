@@ -29,12 +29,14 @@ Point ScriptedChild::inside(const Box& box) {
 
 std::string ScriptedChild::aim(const App& app, const std::string& right) {
     if (random_.unit() < tape_.right_share) return right;
-    const bool counts = right == "acorn" || right == "done";
+    const auto counts = [](const std::string& name) {
+        return name == "acorn" || name == "done" || name == "whole" || isOneOf(name, "box:");
+    };
     std::vector<std::string> others;
     for (const std::string& name : app.touchables()) {
         const bool like = (isOneOf(right, "home:") && isOneOf(name, "home:")) ||
                           (isOneOf(right, "choice:") && isOneOf(name, "choice:")) ||
-                          (counts && (name == "acorn" || name == "done"));
+                          (counts(right) && counts(name));
         if (like && name != right) others.push_back(name);
     }
     if (others.empty()) return right;
@@ -88,7 +90,8 @@ void ScriptedChild::plan(const App& app, Millis now) {
     if (has("replay") && random_.unit() < tape_.replay_share) return planTap(app, "replay", now);
     const std::string own = "badge:" + tape_.child;
     if (app.place() == "badges" && ended_ == 0 && has(own)) return planTap(app, own, now);
-    const bool drags = right == "card" || right == "acorn" || isOneOf(right, "tile:");
+    const bool drags = right == "card" || right == "acorn" || right == "new" || right == "loose" ||
+                       isOneOf(right, "tile:") || isOneOf(right, "box:");
     if (drags && random_.unit() < tape_.drag_share) return planDrag(app, right, now);
     planTap(app, aim(app, right), now);
 }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "content/exercise/change_tiles.hpp"
 #include "game/session/day.hpp"
 
 namespace wrenlet::game {
@@ -67,6 +68,12 @@ void Turn::askAgain(const practice::Response& last) {
     question_.emplace(item, std::move(order), last.try_number);
 }
 
+bool Turn::isNewSkill() const {
+    const std::string_view skill = exercise::rowOf(question_->item().skill).id;
+    return std::none_of(history_.begin(), history_.end(),
+                        [skill](const auto& response) { return response.skill == skill; });
+}
+
 std::vector<std::vector<std::string>> Turn::sorted() const {
     const std::size_t cards = runningSort(today());
     if (cards == 0 || !question_) return {};
@@ -85,6 +92,15 @@ std::vector<std::vector<std::string>> Turn::sorted() const {
         }
     }
     return homes;
+}
+
+std::vector<std::string> Turn::chain() const {
+    auto words = runningChain(today());
+    if (words.empty() || !question_ || !exercise::makesChains(question_->item().skill) ||
+        question_->item().subject != words.back())
+        return {};
+    words.pop_back();  // the question's own
+    return words;
 }
 
 void Turn::record(const Given& given) {
@@ -167,7 +183,10 @@ void Turn::goOn() {
     situation.last_ones = enough_at_ || parts_.plan.isClosing(played_ms_, asked_);
     situation.sure_one = asked_ > 0 && learner_.attention().wantsSureOne();
     reminds_ = asked_ > 0 && learner_.attention().reminds();
-    if (runningSort(today()) > 0) situation.stay_with = indexOf(parts_.pack, today().back().item);
+    const auto chain = runningChain(today());
+    situation.chain = chain;
+    if (runningSort(today()) > 0 || !chain.empty())
+        situation.stay_with = indexOf(parts_.pack, today().back().item);
     const auto next = parts_.scheduler.next(situation);
     if (next)
         question_.emplace(parts_.pack.items[next->item], next->order);

@@ -46,11 +46,17 @@ class Turn {
     bool isOver() const { return !question_; }
     /// The present question as it is first put. REQUIRES: !isOver().
     const Question& question() const { return *question_; }
+    /// True iff the child has answered no question of the present one's skill, on any day.
+    bool isNewSkill() const;
     /// True when it is in doubt whether the child listens: "listen again" is said before it is
     /// asked.
     bool remindsToListen() const { return reminds_; }
     /// Subjects sorted earlier in the round the question belongs to, by place; else empty.
     std::vector<std::vector<std::string>> sorted() const;
+
+    /// Words that came out one of another earlier in the round the question belongs to, oldest
+    /// first; empty when it begins a round.
+    std::vector<std::string> chain() const;
 
     /// Writes the answer to the store. When it can't be written it is kept and tried again with
     /// the next one, and problems() says so. REQUIRES: !isOver().

@@ -39,10 +39,15 @@ struct Room {
 };
 
 /// A picture of each place that the child comes to; nothing when the room cannot be opened.
+/// With a skill, its items alone are asked.
 std::optional<ScriptResult> played(const Room& room, const Size& size, Tape tape,
-                                   const std::filesystem::path& pictures) {
+                                   const std::filesystem::path& pictures,
+                                   std::optional<exercise::Skill> skill = {}) {
     auto opened = openClassroom(room.classroom, room.tablet, 1);
     if (!opened.ok()) return std::nullopt;
+    if (skill)
+        std::erase_if(opened.value().pack.items,
+                      [&](const exercise::Item& item) { return item.skill != *skill; });
     tape.width = size.width;
     tape.height = size.height;
     TableOptions options;
@@ -55,7 +60,8 @@ std::optional<ScriptResult> played(const Room& room, const Size& size, Tape tape
     if (!table.ok()) return std::nullopt;
     ScriptRun run;
     run.pictures = pictures;
-    run.picture_prefix = size.prefix();
+    run.picture_prefix =
+        size.prefix() + (skill ? std::string(exercise::rowOf(*skill).id) + "-" : "");
     run.each_place_once = true;
     return runScript(*table.value(), clock, tape, run);
 }
@@ -70,6 +76,18 @@ bool drawSessions(const std::filesystem::path& pictures, const Size& size) {
     if (!result) return false;
     for (const std::string& file : result->files) std::cout << file << "\n";
     return result->finished && result->problems.empty();
+}
+
+/// Every state of a skill's round: a child who knows half of it plays it for a while.
+bool drawSkill(const std::filesystem::path& pictures, const Size& size, exercise::Skill skill) {
+    const Room room;
+    Tape tape;
+    tape.right_share = 0.55;
+    tape.most_minutes = 4;
+    const auto result = played(room, size, tape, pictures, skill);
+    if (!result) return false;
+    for (const std::string& file : result->files) std::cout << file << "\n";
+    return result->problems.empty();
 }
 
 /// The adult's page when something is wrong: the classroom's pack is spoiled, and the last good one
@@ -105,5 +123,8 @@ int main(int argc, char** argv) {
         all = drawSessions(argv[1], size) && all;
         all = drawTrouble(argv[1], size) && all;
     }
+    for (const Size& size : {Size{1280, 800}, {1024, 600}, {800, 1280}})
+        for (const exercise::SkillRow& row : exercise::skillTable())
+            if (row.is_played) all = drawSkill(argv[1], size, row.skill) && all;
     return all ? 0 : 1;
 }

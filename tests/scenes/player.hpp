@@ -38,7 +38,7 @@ class FixedClock final : public Clock {
 class Player {
   public:
     Player(const std::filesystem::path& store, int children, std::uint64_t seed = 7,
-           game::ScreenSize screen = {}, int session_minutes = 3);
+           game::ScreenSize screen = {}, int session_minutes = 3, pack::Pack pack = smallPack());
 
     /// Steps in 60ths of a second until it has moved `millis` on.
     void wait(game::Millis millis);
@@ -58,7 +58,7 @@ class Player {
     void contact(const game::Contact& contact) { app_->touch(contact, now_); }
 
   private:
-    pack::Pack pack_ = smallPack();
+    pack::Pack pack_;
     pack::ClassList list_;
     practice::Store store_;
     practice::PracticeScheduler scheduler_;
