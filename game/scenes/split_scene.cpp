@@ -117,7 +117,7 @@ void SplitScene::drawLeaf(Painter& painter, Millis now) const {
         if (seats.size() == 1) {
             box.w += hint(now) * layout_.px(40);
             box.x -= hint(now) * layout_.px(20);
-            if (isOpen()) painter.art("leaf-whole-sun", box.grown(box.w * 0.025f));
+            if (isOpen()) painter.art("leaf-whole-sun", box.grown(box.w * 0.05f));
             painter.art("leaf-whole", holds(boxName(0)) ? box.grown(box.w * 0.02f) : box);
             continue;
         }

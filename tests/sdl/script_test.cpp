@@ -1,6 +1,7 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <optional>
 
 #include "game/sdl/assets.hpp"
 #include "game/sdl/script_run.hpp"
@@ -17,8 +18,9 @@ struct Played {
     std::vector<practice::Response> rows;
 };
 
-/// A scripted child plays the starter classroom on a tablet of its own.
-Played play(const Tape& tape, const ScriptRun& run = {}) {
+/// A scripted child plays the starter classroom on a tablet of its own; with a skill, that alone.
+Played play(const Tape& tape, const ScriptRun& run = {},
+            std::optional<exercise::Skill> skill = {}) {
     const Folder folder;
     const std::filesystem::path classroom = folder / "classroom";
     std::filesystem::create_directories(classroom);
@@ -27,6 +29,9 @@ Played play(const Tape& tape, const ScriptRun& run = {}) {
     auto opened = openClassroom({classroom}, {folder / "tablet"}, 1);
     for (const Problem& problem : opened.problems()) FAIL_CHECK(sentence(problem));
     REQUIRE(opened.ok());
+    if (skill)
+        std::erase_if(opened.value().pack.items,
+                      [&](const exercise::Item& item) { return item.skill != *skill; });
     TableOptions options;
     options.window = {tape.width, tape.height, false, true};
     options.assets = WRENLET_TEST_SHARE;
@@ -110,6 +115,31 @@ TEST_CASE("Script: a picture is left of each place once, with a piece in hand an
     const auto files = std::filesystem::directory_iterator(folder / "pictures");
     CHECK(static_cast<std::size_t>(std::distance(begin(files), end(files))) ==
           played.result.files.size());
+}
+
+TEST_CASE("Script: every skill of parts is played rightly, tapped or dragged, all of it drawn") {
+    int skills = 0;
+    for (const exercise::SkillRow& row : exercise::skillTable()) {
+        const bool is_of_parts = row.mechanic == exercise::Mechanic::split ||
+                                 row.mechanic == exercise::Mechanic::change ||
+                                 row.id == "letter.build" || row.id == "syllable.count";
+        if (!is_of_parts) continue;
+        CAPTURE(row.id);
+        Tape tape;
+        tape.right_share = 1;
+        tape.palm_share = 0.3;
+        tape.most_minutes = 1;
+        tape.width = ++skills % 2 == 0 ? 640 : 400;
+        tape.height = 1040 - tape.width;
+        const Played played = play(tape, {}, row.skill);
+        for (const Problem& problem : played.result.problems) FAIL_CHECK(sentence(problem));
+        CHECK(played.rows.size() > 1);
+        for (const auto& answer : played.rows) {
+            CHECK(answer.skill == row.id);
+            CHECK(answer.isRight());
+        }
+    }
+    CHECK(skills == 14);
 }
 
 TEST_CASE("Table: without its own drawings the game does not start, and names their folder") {
