@@ -8,7 +8,7 @@ namespace {
 
 // Short, warm, and whole on either side of a cut: some are followed by a word of the item. None
 // says "wrong"; after a slip the child hears both words and why.
-constexpr std::array<Phrase, 30> kPhrases = {{
+constexpr std::array<Phrase, 31> kPhrases = {{
     {phrase::kWho, "Who is playing? Touch your badge."},
     {phrase::kHello, "Hello! Let's listen together."},
     {phrase::kSortAsk, "Where does this one rhyme?"},
@@ -17,7 +17,8 @@ constexpr std::array<Phrase, 30> kPhrases = {{
     {phrase::kJoinPick, "Which picture is it?"},
     {phrase::kCountAsk, "One acorn for each word."},
     {phrase::kCountDone, "Touch the leaf when you are done."},
-    {phrase::kCountShow, "Watch, I count the beats."},
+    {phrase::kCountShow, "Watch, I count."},
+    {phrase::kJoinShow, "Watch, I bring them together."},
     {phrase::kCountBeats, "One acorn for each beat."},
     {phrase::kSplitShow, "Watch, I part a word."},
     {phrase::kSplitWords, "Part it into its words."},

@@ -25,6 +25,7 @@ inline constexpr std::string_view kJoinPick = "join.pick";      // which picture
 inline constexpr std::string_view kCountAsk = "count.ask";      // one acorn for each word
 inline constexpr std::string_view kCountDone = "count.done";    // touch the leaf when you are done
 inline constexpr std::string_view kCountShow = "count.show";    // before a word is counted
+inline constexpr std::string_view kJoinShow = "join.show";      // before tiles come together
 inline constexpr std::string_view kCountBeats = "count.beats";  // one acorn for each beat
 inline constexpr std::string_view kSplitShow = "split.show";    // before a word parts by itself
 inline constexpr std::string_view kSplitWords = "split.words";  // into words, beats, its

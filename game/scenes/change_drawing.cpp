@@ -15,12 +15,6 @@ void drawGap(Painter& painter, const Box& box) {
     painter.art("pad", {box.centre().x - w / 2, box.centre().y - h * 0.4f, w, h});
 }
 
-void drawPad(Painter& painter, const Box& first, const Box& last) {
-    const float w = (last.x + last.w - first.x) * 1.22f, h = first.h * 0.95f;
-    painter.art("pad-joined",
-                {(first.x + last.x + last.w - w) / 2, first.y + first.h - h * 0.62f, w, h});
-}
-
 }  // namespace
 
 void ChangeScene::drawSubject(Painter& painter, Millis now) const {
@@ -34,20 +28,15 @@ void ChangeScene::drawSubject(Painter& painter, Millis now) const {
         painter.pictureCard(pictureOf(chain[i]), box, Stand::resting);
         if (round_.isClosed() && i == 0) painter.leafMark(box);
     }
-    const bool said = telling_.show(now).kind == Kind::subject && telling_.isSounding(now);
     const Box box = movedTo(seat, glides_.at("subject", seat.centre(), now));
-    painter.pictureCard(pictureOf(question().item().subject), box,
-                        said                 ? Stand::lifted
-                        : round_.isChanged() ? Stand::done
-                                             : Stand::resting);
-    if (said) painter.speaking(box);
+    drawSubjectCard(painter, box, round_.isChanged() ? Stand::done : Stand::resting, now);
 }
 
 void ChangeScene::drawRow(Painter& painter, Millis now) const {
     const auto seats = row();
     const Show show = telling_.show(now);
     const bool sounding = telling_.isSounding(now);
-    drawPad(painter, seats.front().box, seats.back().box);
+    painter.joinedPad(seats.front().box, seats.back().box);
     for (std::size_t i = 0; i < seats.size(); ++i) {
         const Seat& seat = seats[i];
         if (seat.name == "gap") {
@@ -96,7 +85,7 @@ void ChangeScene::drawExample(Painter& painter, ChangeStep step, Millis now) con
                         : done                    ? Stand::done
                                                   : Stand::resting);
     const auto asked = row(tiles, false, false);
-    drawPad(painter, asked.front().box, asked.back().box);
+    painter.joinedPad(asked.front().box, asked.back().box);
     const auto seats = done ? row(tiles, tiles.takes, tiles.puts) : asked;
     if (tiles.puts && !done) {
         Box box = layout_.waiting();
@@ -119,10 +108,15 @@ void ChangeScene::drawExample(Painter& painter, ChangeStep step, Millis now) con
         const bool acts = taken || (seat.name == "new" && step == ChangeStep::changed);
         painter.tile(seat.mark, box, acts ? Stand::lifted : Stand::resting);
     }
+    const bool takes = step == ChangeStep::take && !tiles.puts;
+    for (const Seat& seat : asked)
+        if (takes && seat.name == "loose") drawTouched(painter, seat.box.centre(), now);
+    if (step == ChangeStep::put) drawTouched(painter, layout_.waiting().centre(), now);
     if (step != ChangeStep::come_out) return;
     const Box card = layout_.stones(1).front();
     painter.pictureCard(pictureOf(example_->choices[example_->answer].id), card, Stand::lifted);
     painter.leafMark(card);
+    drawTouched(painter, card.centre(), now);
 }
 
 void ChangeScene::drawRound(Painter& painter, Millis now) const {

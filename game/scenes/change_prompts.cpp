@@ -83,12 +83,6 @@ Script Prompts::tiles(const ChangeRound& round, Millis gap) const {
     return script;
 }
 
-Script Prompts::subject(const ChangeRound& round) const {
-    Script script;
-    add(script, wordClip(round.question().item().subject), 0, at(Kind::subject));
-    return script;
-}
-
 Script Prompts::together(const ChangeRound& round) const {
     const auto& question = round.question();
     Script script;

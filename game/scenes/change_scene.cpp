@@ -76,7 +76,7 @@ Box ChangeScene::outside(const std::string& name) const {
 }
 
 std::vector<Thing> ChangeScene::pieces() const {
-    std::vector<Thing> all;
+    std::vector<Thing> all = {{"word", layout_.subject()}};
     for (const Seat& seat : row()) {
         const bool drags = seat.name == "loose" && round_.canTake();
         if (seat.name != "new") all.push_back({seat.name, seat.box, drags});
@@ -107,6 +107,8 @@ void ChangeScene::tapPiece(const std::string& piece, Millis now) {
     } else if (piece == "loose" || piece == "away") {
         for (const Seat& seat : row())
             if (seat.name == "loose") return change("loose", seat.box.centre(), now);
+    } else if (piece == "word") {
+        murmur(prompts_.word(question()), now);
     } else if (indexIn(piece, "tile")) {
         say(piece, now);
     }
@@ -118,7 +120,7 @@ void ChangeScene::tapPiece(const std::string& piece, Millis now) {
 }
 
 void ChangeScene::say(const std::string& piece, Millis now) {
-    if (question().tryNumber() == 1) return murmur(prompts_.subject(round_), now);
+    if (question().tryNumber() == 1) return murmur(prompts_.word(question()), now);
     const auto seats = row();
     for (std::size_t i = 0; i < seats.size(); ++i)
         if (seats[i].name == piece) return murmur({prompts_.tiles(round_, 0)[i]}, now);

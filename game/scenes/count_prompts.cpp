@@ -9,8 +9,7 @@ using exercise::wordClip;
 using Kind = Show::Kind;
 namespace say = exercise::phrase;
 
-std::string Prompts::countedClip(const CountRound& round) const {
-    const auto& item = round.question().item();
+std::string Prompts::countedClip(const exercise::Item& item) const {
     return item.skill.unit == exercise::Unit::sentence ? exercise::sentenceClip(item.subject)
                                                        : wordClip(item.subject);
 }
@@ -21,7 +20,7 @@ Script Prompts::ask(const CountRound& round, Asking asking, const exercise::Item
     const bool words = item.skill.unit == exercise::Unit::sentence;
     if (example != nullptr) {
         addPhrase(script, say::kCountShow, 0, at(Kind::example));
-        add(script, wordClip(example->subject), kBeat, at(Kind::example));
+        add(script, countedClip(*example), kBeat, at(Kind::example));
         for (std::size_t i = 0; i < example->parts.size(); ++i)
             add(script, example->parts[i].clip, kApart, at(Kind::example, i + 1));
         addPhrase(script, say::kCountDone, kRest, at(Kind::example, example->parts.size() + 1));
@@ -32,7 +31,7 @@ Script Prompts::ask(const CountRound& round, Asking asking, const exercise::Item
     else
         addPhrase(script, words ? say::kCountAsk : say::kCountBeats, kBeat,
                   at(Kind::nothing, 0, asking == Asking::first_time));
-    add(script, countedClip(round), kApart, at(Kind::subject));
+    add(script, countedClip(round.question().item()), kApart, at(Kind::subject));
     if (asking == Asking::first_time && example == nullptr)
         addPhrase(script, say::kCountDone, kRest);
     return script;
@@ -58,7 +57,7 @@ Script Prompts::explain(const CountRound& round) const {
 
 Script Prompts::right(const CountRound& round) const {
     Script script;
-    add(script, countedClip(round), 0, at(Kind::subject));
+    add(script, countedClip(round.question().item()), 0, at(Kind::subject));
     return script;
 }
 

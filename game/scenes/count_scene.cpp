@@ -22,7 +22,7 @@ Box padArt(const Box& pad) {
 CountScene::CountScene(Setting setting, const Layout& layout, Turn& turn, bool first_time)
     : RoundScene(setting, layout, turn, first_time),
       round_(turn.question()),
-      example_(isOfWord() ? prompts_.exampleFor(turn.question().item()) : nullptr) {}
+      example_(prompts_.exampleFor(turn.question().item())) {}
 
 Script CountScene::askScript(Asking asking) const {
     const bool shows = asking == Asking::first_time && needsExample();
@@ -59,6 +59,7 @@ std::size_t CountScene::nextInHeap() const {
 
 std::vector<Thing> CountScene::pieces() const {
     std::vector<Thing> all;
+    if (isOfWord()) all.push_back({"word", layout_.subject()});
     const auto pads = padBoxes();
     for (std::size_t i = 0; i < pads.size(); ++i)
         all.push_back({"pad:" + std::to_string(i), pads[i]});
@@ -80,6 +81,8 @@ void CountScene::pressed(const std::string& piece, Millis) {
 void CountScene::tapPiece(const std::string& piece, Millis now) {
     if (piece == "acorn")
         lay(inHeap(nextInHeap()).centre(), now);
+    else if (piece == "word")
+        murmur(prompts_.word(question()), now);
     else if (piece == "done")
         answered(round_.finish(), now);
     else if (const auto pad = indexIn(piece, "pad")) {
@@ -151,36 +154,36 @@ void CountScene::drawHeap(Painter& painter, Millis now) const {
                 round_.canLay() ? 1 : 0.5f);
 }
 
-void CountScene::drawWord(Painter& painter, Millis now) const {
-    const Box card = layout_.subject();
-    const bool said = telling_.show(now).kind == Show::Kind::subject && telling_.isSounding(now);
-    painter.pictureCard(pictureOf(question().item().subject), card,
-                        said ? Stand::lifted : Stand::resting);
-    if (said) painter.speaking(card);
-}
-
-void CountScene::drawExample(Painter& painter, int step) const {
+void CountScene::drawExample(Painter& painter, int step, Millis now) const {
     const auto beats = static_cast<int>(example_->parts.size());
-    painter.pictureCard(pictureOf(example_->subject), layout_.subject(),
-                        step == 0 ? Stand::lifted : Stand::resting);
+    if (isOfWord())
+        painter.pictureCard(pictureOf(example_->subject), layout_.subject(),
+                            step == 0 ? Stand::lifted : Stand::resting);
     const auto pads = padBoxes();
     for (std::size_t i = 0; i < pads.size(); ++i) {
         painter.art("pad-small", padArt(pads[i]));
         const int number = static_cast<int>(i);
-        if (number < std::min(step, beats)) painter.art("acorn", onPad(i));
-        if (number + 1 == step) painter.bracket(padArt(pads[i]));
+        const Box seat = onPad(i);
+        const Point from = number + 1 == step ? layout_.acorns().centre() : seat.centre();
+        if (number < std::min(step, beats))
+            painter.art("acorn", movedTo(seat, between(from, seat.centre(), exampleMotion(now))));
+        if (number + 1 == step && step <= beats) painter.bracket(padArt(pads[i]));
     }
     const Box done = layout_.done();
     painter.art("ctl-done", step > beats ? done.grown(done.w * 0.08f) : done,
                 step > beats ? 1 : 0.35f);
-    for (std::size_t i = 0; i + static_cast<std::size_t>(std::min(step, beats)) < pads.size(); ++i)
-        painter.art("acorn", inHeap(i));
+    const std::size_t left = pads.size() - static_cast<std::size_t>(std::min(step, beats));
+    for (std::size_t i = 0; i < left; ++i) painter.art("acorn", inHeap(i));
+    if (step > beats)
+        drawTouched(painter, done.centre(), now);
+    else if (step > 0)
+        drawTouched(painter, inHeap(left).centre(), now);
 }
 
 void CountScene::drawRound(Painter& painter, Millis now) const {
     if (const auto step = exampleStep(now); step && example_ != nullptr)
-        return drawExample(painter, *step);
-    if (isOfWord()) drawWord(painter, now);
+        return drawExample(painter, *step, now);
+    if (isOfWord()) drawSubjectCard(painter, layout_.subject(), Stand::resting, now);
     drawPads(painter, now);
     if (isRight() || isExplaining()) return;
     const Box done = layout_.done();

@@ -38,8 +38,7 @@ class CountScene final : public RoundScene {
     std::size_t nextInHeap() const;
     void lay(Point from, Millis now);
     void take(Millis now);
-    void drawWord(Painter& painter, Millis now) const;
-    void drawExample(Painter& painter, int step) const;
+    void drawExample(Painter& painter, int step, Millis now) const;
     void drawPads(Painter& painter, Millis now) const;
     void drawHeap(Painter& painter, Millis now) const;
 

@@ -18,9 +18,20 @@ Script Prompts::tiles(const JoinRound& round, std::size_t first, std::size_t las
     return script;
 }
 
-Script Prompts::ask(const JoinRound& round, Asking asking) const {
+Script Prompts::ask(const JoinRound& round, Asking asking, const exercise::Item* example) const {
     Script script;
-    addPhrase(script, say::kJoinAsk, 0, at(Kind::tile, 0, asking == Asking::first_time));
+    if (example != nullptr) {
+        const auto& tiles = example->parts;
+        addPhrase(script, say::kJoinShow, 0, at(Kind::example));
+        for (std::size_t i = 0; i < tiles.size(); ++i)
+            add(script, tiles[i].clip, kApart, at(Kind::example, i + 1));
+        for (std::size_t i = 0; i < tiles.size(); ++i)
+            add(script, tiles[i].clip, i == 0 ? kRest : kTogether,
+                at(Kind::example, tiles.size() + i + 1));
+        add(script, wordClip(example->subject), kRest, at(Kind::example, 2 * tiles.size() + 1));
+        addPhrase(script, say::kNowYou, kRest);
+    }
+    addPhrase(script, say::kJoinAsk, kBeat, at(Kind::tile, 0, asking == Asking::first_time));
     const auto& parts = round.question().item().parts;
     for (std::size_t i = 0; i < parts.size(); ++i)
         add(script, parts[i].clip, i == 0 ? kBeat : kApart, at(Kind::tile, i));

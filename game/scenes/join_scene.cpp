@@ -11,6 +11,11 @@ std::string tileName(std::size_t tile) {
     return "tile:" + std::to_string(tile);
 }
 
+void drawPad(Painter& painter, const Box& seat) {
+    const float w = seat.w * 1.34f, h = w * 110 / 150;
+    painter.art("pad", {seat.centre().x - w / 2, seat.y + seat.h - h * 0.62f, w, h});
+}
+
 bool meet(const Box& a, const Box& b) {
     return a.x < b.x + b.w && b.x < a.x + a.w && a.y < b.y + b.h && b.y < a.y + a.h;
 }
@@ -18,11 +23,14 @@ bool meet(const Box& a, const Box& b) {
 }  // namespace
 
 JoinScene::JoinScene(Setting setting, const Layout& layout, Turn& turn, bool first_time)
-    : RoundScene(setting, layout, turn, first_time), round_(turn.question()) {}
+    : RoundScene(setting, layout, turn, first_time),
+      round_(turn.question()),
+      example_(prompts_.exampleFor(turn.question().item())) {}
 
 Script JoinScene::askScript(Asking asking) const {
     if (round_.isJoined()) return prompts_.pick(round_, asking == Asking::again);
-    return prompts_.ask(round_, asking);
+    const bool shows = asking == Asking::first_time && needsExample();
+    return prompts_.ask(round_, asking, shows ? example_ : nullptr);
 }
 
 std::vector<Box> JoinScene::tileSeats() const {
@@ -159,16 +167,9 @@ void JoinScene::drawTiles(Painter& painter, Millis now) const {
     for (std::size_t i = 0; i < count; ++i) boxes.push_back(tileBox(i, now));
     const bool settled = round_.isJoined() && !glides_.isMoving(now);
     if (settled) {
-        const Box& first = boxes.front();
-        const float w = (boxes.back().x + boxes.back().w - first.x) * 1.22f;
-        const float h = first.h * 0.95f;
-        painter.art("pad-joined", {(first.x + boxes.back().x + boxes.back().w - w) / 2,
-                                   first.y + first.h - h * 0.62f, w, h});
+        painter.joinedPad(boxes.front(), boxes.back());
     } else {
-        for (const Box& seat : tileSeats()) {
-            const float w = seat.w * 1.34f, h = w * 110 / 150;
-            painter.art("pad", {seat.centre().x - w / 2, seat.y + seat.h - h * 0.62f, w, h});
-        }
+        for (const Box& seat : tileSeats()) drawPad(painter, seat);
     }
     const auto right = isOpen() && !round_.isJoined() ? rightPiece() : std::nullopt;
     const float nudge = hint(now) * layout_.px(30);
@@ -185,7 +186,37 @@ void JoinScene::drawTiles(Painter& painter, Millis now) const {
     }
 }
 
+void JoinScene::drawExample(Painter& painter, int step, Millis now) const {
+    const auto count = example_->parts.size();
+    const auto all = static_cast<int>(count);
+    const bool joined = step > all;
+    const auto apart = layout_.tiles(std::vector<bool>(count - 1, false));
+    const auto close = layout_.tiles(std::vector<bool>(count - 1, true));
+    const float part = step == all + 1 ? exampleMotion(now) : 1;
+    if (!joined)
+        for (const Box& seat : apart) drawPad(painter, seat);
+    else if (part >= 1)
+        painter.joinedPad(close.front(), close.back());
+    for (std::size_t i = 0; i < count; ++i) {
+        const Box& to = joined ? close[i] : apart[i];
+        const Box box = movedTo(to, between(apart[i].centre(), to.centre(), joined ? part : 1));
+        const int said = step > all ? step - all : step;
+        const bool sounds = said == static_cast<int>(i) + 1;
+        drawTile(painter, i % 4 + 1, example_->parts[i], box,
+                 sounds ? Stand::lifted : Stand::resting);
+        if (sounds && telling_.isSounding(now)) painter.speaking(box);
+    }
+    if (step == all + 1) drawTouched(painter, apart.front().centre(), now);
+    if (step <= 2 * all) return;
+    const Box card = layout_.stones(1).front();
+    painter.pictureCard(pictureOf(example_->subject), card, Stand::lifted);
+    painter.leafMark(card);
+    drawTouched(painter, card.centre(), now);
+}
+
 void JoinScene::drawRound(Painter& painter, Millis now) const {
+    if (const auto step = exampleStep(now); step && example_ != nullptr)
+        return drawExample(painter, *step, now);
     drawTiles(painter, now);
     if (round_.isJoined()) drawChoices(painter, now);
 }

@@ -34,12 +34,14 @@ class JoinScene final : public RoundScene {
     Box tileBox(std::size_t tile, Millis now) const;
     std::optional<std::size_t> heldTile() const;
     void bring(std::size_t tile, std::size_t other, Millis now);
+    void drawExample(Painter& painter, int step, Millis now) const;
     void drawTiles(Painter& painter, Millis now) const;
     /// A sound's mark or a letter, whichever is joined.
     void drawTile(Painter& painter, std::size_t mark, const exercise::Part& part, const Box& box,
                   Stand stand) const;
 
     JoinRound round_;
+    const exercise::Item* example_;      // of the pack; null when it has none
     std::optional<std::size_t> chosen_;  // the tile that was tapped
 };
 

@@ -122,6 +122,11 @@ void Painter::letterTile(std::string_view letter, const Box& box, Stand stand) {
     text(letter, shown.centre(), shown.h * kLetterTall);
 }
 
+void Painter::joinedPad(const Box& first, const Box& last) {
+    const float w = (last.x + last.w - first.x) * 1.22f, h = first.h * 0.95f;
+    art("pad-joined", {(first.x + last.x + last.w - w) / 2, first.y + first.h - h * 0.62f, w, h});
+}
+
 void Painter::sunBelow(const Box& box, float radius) {
     const Box halo = box.grown(layout_.px(9));
     Sprite sprite;

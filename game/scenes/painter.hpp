@@ -38,6 +38,8 @@ class Painter {
     void tile(std::size_t mark, const Box& box, Stand stand);
     /// A tile with a letter, or two that are one sound.
     void letterTile(std::string_view letter, const Box& box, Stand stand);
+    /// The pad below tiles that lie together, from the first to the last.
+    void joinedPad(const Box& first, const Box& last);
     /// Says without words: this is the one thing to touch next. Goes below the piece.
     void sunBelow(const Box& box, float radius);
     /// A bracket below `box`: this part sounds.

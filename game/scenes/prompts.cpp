@@ -35,6 +35,12 @@ Script Prompts::listenAgain(const Script& then) const {
     return script;
 }
 
+Script Prompts::word(const Question& question) const {
+    Script script;
+    add(script, exercise::wordClip(question.item().subject), 0, at(Show::Kind::subject));
+    return script;
+}
+
 const exercise::Item* Prompts::exampleFor(const exercise::Item& asked) const {
     const auto isIn = [&asked](const std::string& word) {
         return word == asked.subject ||

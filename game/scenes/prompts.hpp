@@ -38,7 +38,8 @@ class Prompts {
 
     /// The tiles of a run, or all when they are joined.
     Script tiles(const JoinRound& round, std::size_t first, std::size_t last, Millis gap) const;
-    Script ask(const JoinRound& round, Asking asking) const;
+    /// With an example, its tiles come together first, and its picture is named.
+    Script ask(const JoinRound& round, Asking asking, const exercise::Item* example) const;
     /// All parts close together, then each picture named once.
     Script pick(const JoinRound& round, bool again) const;
     Script together(const JoinRound& round) const;
@@ -48,13 +49,15 @@ class Prompts {
     /// The parts of another word, as an item of the same skill has them; empty if none has.
     std::vector<exercise::Part> partsOf(exercise::Skill skill, std::string_view word) const;
 
-    /// With an example, a word's beats are counted first.
+    /// With an example, that is counted first.
     Script ask(const CountRound& round, Asking asking, const exercise::Item* example) const;
     Script together(const CountRound& round) const;
     /// The sentence word by word, or the word beat by beat.
     Script explain(const CountRound& round) const;
     Script right(const CountRound& round) const;
 
+    /// The word that is asked about.
+    Script word(const Question& question) const;
     /// An item of the same skill about other words, for an example; null if the pack has none.
     const exercise::Item* exampleFor(const exercise::Item& asked) const;
 
@@ -72,7 +75,6 @@ class Prompts {
     /// after a first answer, for finding it is what was asked.
     Script pick(const ChangeRound& round, bool again) const;
     Script tiles(const ChangeRound& round, Millis gap) const;
-    Script subject(const ChangeRound& round) const;
     Script together(const ChangeRound& round) const;
     /// The chosen word and its tiles, then the asked one and its.
     Script explain(const ChangeRound& round) const;
@@ -82,8 +84,8 @@ class Prompts {
                                             std::string_view word) const;
 
   private:
-    /// What is counted, as it is said whole.
-    std::string countedClip(const CountRound& round) const;
+    /// What an item counts, as it is said whole.
+    std::string countedClip(const exercise::Item& item) const;
     /// "Take away ... and put in ...": `take` and `put` are what is shown meanwhile.
     void addChange(Script& script, const exercise::Item& item, const Show& take,
                    const Show& put) const;

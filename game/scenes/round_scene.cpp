@@ -181,6 +181,14 @@ float RoundScene::exampleMotion(Millis now) const {
     return setting_.motion ? eased(telling_.shownSince(now), kExampleMove, now) : 1;
 }
 
+void RoundScene::drawTouched(Painter& painter, Point at, Millis now) const {
+    constexpr float kSteps = 5;  // of its growth: each size is baked once
+    const float part = exampleMotion(now);
+    if (part >= 1) return;
+    const float side = layout_.px(56 + 56 * std::floor(part * kSteps) / kSteps);
+    painter.ring({at.x - side / 2, at.y - side / 2, side, side}, 24, palette::kInk);
+}
+
 float RoundScene::hint(Millis now) const {
     Millis since = -1;
     if (telling_.show(now).moves)
@@ -212,6 +220,13 @@ void RoundScene::drawPaper(Painter& painter) const {
 std::string RoundScene::pictureOf(std::string_view word) const {
     const auto* entry = setting_.pack.vocabulary.word(word);
     return entry != nullptr ? entry->picture : std::string();
+}
+
+void RoundScene::drawSubjectCard(Painter& painter, const Box& box, Stand stand, Millis now) const {
+    const bool said = telling_.show(now).kind == Show::Kind::subject && telling_.isSounding(now);
+    painter.pictureCard(pictureOf(question().item().subject), box,
+                        said || holds("word") ? Stand::lifted : stand);
+    if (said) painter.speaking(box);
 }
 
 const std::string& RoundScene::wordAt(std::size_t place) const {

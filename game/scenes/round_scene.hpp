@@ -67,6 +67,8 @@ class RoundScene : public Scene {
     std::optional<int> exampleStep(Millis now) const;
     /// How far the pieces have come to where the step has them, 0 to 1.
     float exampleMotion(Millis now) const;
+    /// A ring on the water where an example is touched, while its pieces move.
+    void drawTouched(Painter& painter, Point at, Millis now) const;
     /// 0 to 1 and back while a piece shows how it is to be touched.
     float hint(Millis now) const;
     /// The paper on which both are explained, and a row of it.
@@ -74,6 +76,8 @@ class RoundScene : public Scene {
     Box explainRow(int pair) const;
     void drawPaper(Painter& painter) const;
     std::string pictureOf(std::string_view word) const;
+    /// The card of the word that is asked about, above its pieces.
+    void drawSubjectCard(Painter& painter, const Box& box, Stand stand, Millis now) const;
     /// The word at a place among the choices, and all of them as picture cards on stones.
     const std::string& wordAt(std::size_t place) const;
     void drawChoices(Painter& painter, Millis now) const;

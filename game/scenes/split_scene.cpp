@@ -36,7 +36,7 @@ std::optional<std::size_t> SplitScene::heldBox() const {
 }
 
 std::vector<Thing> SplitScene::pieces() const {
-    std::vector<Thing> all;
+    std::vector<Thing> all = {{"word", layout_.subject()}};
     const auto seats = boxes();
     for (std::size_t i = 0; i < seats.size(); ++i) all.push_back({boxName(i), seats[i], true});
     if (const auto held = heldBox(); held && *held < seats.size()) {
@@ -62,6 +62,8 @@ void SplitScene::pressed(const std::string& piece, Millis) {
 void SplitScene::tapPiece(const std::string& piece, Millis now) {
     if (piece == "done") {
         answered(round_.finish(), now);
+    } else if (piece == "word") {
+        murmur(prompts_.word(round_.question()), now);
     } else if (piece == "whole") {
         makeWhole(now);
     } else if (const auto box = indexIn(piece, "box")) {
@@ -163,16 +165,16 @@ void SplitScene::drawExample(Painter& painter, int step, Millis now) const {
     const Box done = layout_.done();
     painter.art("ctl-done", step > parts ? done.grown(done.w * 0.08f) : done,
                 step > parts ? 1 : 0.35f);
+    if (step > parts)
+        drawTouched(painter, done.centre(), now);
+    else if (step > 0 && step < parts)
+        drawTouched(painter, layout_.leaf(static_cast<std::size_t>(step)).back().centre(), now);
 }
 
 void SplitScene::drawRound(Painter& painter, Millis now) const {
     if (const auto step = exampleStep(now); step && example_ != nullptr)
         return drawExample(painter, *step, now);
-    const Box card = layout_.subject();
-    const bool said = telling_.show(now).kind == Show::Kind::subject && telling_.isSounding(now);
-    painter.pictureCard(pictureOf(question().item().subject), card,
-                        said ? Stand::lifted : Stand::resting);
-    if (said) painter.speaking(card);
+    drawSubjectCard(painter, layout_.subject(), Stand::resting, now);
     drawLeaf(painter, now);
     if (isRight() || isExplaining()) return;
     drawControls(painter);
