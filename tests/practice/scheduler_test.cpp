@@ -284,3 +284,36 @@ TEST_CASE("Session plan: a session ends by its minutes, and not on a miss") {
     CHECK(plan.isOver(300'000 + SessionPlan::kGraceMs, 10, false));
     CHECK(plan.isClosing(290'000, 10));
 }
+
+TEST_CASE("Scheduler: a chain of changes goes on, never straight back, and closes when it can") {
+    const exercise::Skill swap{exercise::Unit::compound, exercise::Task::substitute};
+    std::vector<Item> items;
+    for (const auto& [from, to] : {std::pair{"rowboat", "sailboat"},
+                                   {"sailboat", "rowboat"},
+                                   {"sailboat", "speedboat"},
+                                   {"speedboat", "rowboat"},
+                                   {"speedboat", "sailboat"},
+                                   {"cupcake", "pancake"}}) {
+        Item item;
+        item.skill = swap;
+        item.subject = from;
+        item.choices = {{to, ""}, {"teapot", "took teapot"}};
+        item.id = std::string(from) + ">" + to;
+        item.turns_on = {to, exercise::Position::first_part};
+        items.push_back(item);
+    }
+    const QuestionBank bank(items);
+    const auto next = [&](std::size_t last, const std::vector<std::string>& chain) {
+        Situation situation;
+        situation.bank = &bank;
+        situation.asked_so_far = 5;
+        situation.stay_with = last;
+        situation.chain = chain;
+        const auto asked = PracticeScheduler().next(situation);
+        REQUIRE(asked.has_value());
+        CHECK(asked->order.size() == 2);
+        return items[asked->item].id;
+    };
+    CHECK(next(0, {"rowboat", "sailboat"}) == "sailboat>speedboat");
+    CHECK(next(2, {"rowboat", "sailboat", "speedboat"}) == "speedboat>rowboat");
+}

@@ -26,7 +26,19 @@ std::vector<std::vector<Box>> together(const Layout& layout) {
     std::vector<Box> count = layout.pads(8);
     count.push_back(layout.acorns());
     count.push_back(layout.done());
-    for (auto* round : {&sort, &join, &pick, &count}) {
+    std::vector<Box> whole = layout.leaf(1), split = layout.leaf(5);
+    std::vector<Box> beats = layout.padsBelowSubject(5);
+    for (auto* round : {&whole, &split, &beats}) {
+        round->push_back(layout.acorns());
+        round->push_back(layout.done());
+    }
+    // A loose tile in the middle of five, and the new one or the pictures below.
+    std::vector<Box> change = layout.row({0, 0, 0.2f, 0.2f, 0}), changed = change;
+    change.push_back(layout.waiting());
+    for (const Box& stone : layout.stones(3)) changed.push_back(stone);
+    for (auto* round : {&whole, &split, &beats, &change, &changed})
+        round->push_back(layout.subject());
+    for (auto* round : {&sort, &join, &pick, &count, &whole, &split, &beats, &change, &changed}) {
         round->push_back(layout.replay());
         round->push_back(layout.leave());
         rounds.push_back(*round);
@@ -58,6 +70,10 @@ TEST_CASE("Layout: pieces keep the look's sizes at 1280x800") {
     const Layout layout({1280, 800, 0});
     CHECK(layout.card().w >= 160);
     for (const Box& tile : layout.tiles({false, false})) CHECK(tile.w >= 112);
+    for (const Box& box : layout.leaf(5)) CHECK(box.w >= 112);
+    for (const Box& tile : layout.row({0, 0, 0.2f, 0.2f, 0})) CHECK(tile.w >= 112);
+    CHECK(layout.subject().w >= 160);
+    CHECK(layout.waiting().w >= 112);
     CHECK(layout.replay().w >= 96);
     CHECK(layout.leave().w >= 96);
     CHECK(layout.gap() >= 24);
@@ -68,6 +84,7 @@ TEST_CASE("Layout: where the display tells its size, cards and controls are 20 m
     const ScreenSize screen{1280, 800, 0.135f};
     const Layout layout(screen);
     for (const Box& box : {layout.card(), layout.replay(), layout.leave(), layout.acorns(),
-                           layout.done(), layout.stones(3)[1]})
+                           layout.done(), layout.stones(3)[1], layout.subject(), layout.waiting(),
+                           layout.leaf(1)[0], layout.leaf(3)[1], layout.row({0, 0.2f})[1]})
         CHECK(box.w * screen.mm_per_px >= 19.9f);
 }

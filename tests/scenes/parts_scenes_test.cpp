@@ -152,6 +152,19 @@ TEST_CASE("Example: a new skill opens with another word, on the first day and ne
     }
 }
 
+TEST_CASE("Change: whatever a tile of the asked word says can be heard") {
+    for (const exercise::SkillRow& row : exercise::skillTable()) {
+        if (row.mechanic != exercise::Mechanic::change) continue;
+        const pack::Pack pack = fixtures::pondPack(row.skill);
+        for (const Item& item : pack.items)
+            for (const auto& part : exercise::changeTiles(item, pack.vocabulary).after) {
+                CAPTURE(item.id);
+                CAPTURE(part.clip);
+                CHECK(pack.clip(part.clip) != nullptr);
+            }
+    }
+}
+
 TEST_CASE("Change: tapped or dragged, the tile goes and the picture is picked") {
     for (const exercise::SkillRow& row : exercise::skillTable()) {
         if (row.mechanic != exercise::Mechanic::change) continue;
