@@ -138,8 +138,8 @@ std::vector<ChangeScene::Told> ChangeScene::explainedTiles(int pair) const {
     if (unchanged || (pair == 1 && !tiles.puts)) {
         // The row as it was: what decides stayed in it, or went.
         for (std::size_t i = 0; i < tiles.before.size(); ++i)
-            told.push_back({i % 4 + 1, i == tiles.at, pair == 1 && i == tiles.at});
-        if (unchanged && !tiles.takes) told.clear();
+            told.push_back({i % 4 + 1, tiles.takes && i == tiles.at, pair == 1 && i == tiles.at});
+        if (told.size() < 2) told.clear();
         return told;
     }
     const auto parts = pair == 1 ? tiles.after : prompts_.changeParts(item, item.choices[wrong].id);
@@ -153,7 +153,16 @@ std::vector<ChangeScene::Told> ChangeScene::explainedTiles(int pair) const {
     }
     for (std::size_t i = 0; i < parts.size(); ++i) {
         const bool is_new = pair == 1 && i == tiles.at;
-        told.push_back({is_new ? markOfNew(tiles) : markOf(parts[i], i), i == decides, false});
+        told.push_back({is_new ? markOfNew(tiles) : markOf(parts[i]), i == decides, false});
+    }
+    // Parts that the asked words lack get the marks that are left.
+    for (Told& tile : told) {
+        if (tile.mark != 0) continue;
+        tile.mark = 1;
+        while (tile.mark < 4 && std::any_of(told.begin(), told.end(), [&](const Told& other) {
+                   return &other != &tile && other.mark == tile.mark;
+               }))
+            ++tile.mark;
     }
     return told;
 }
@@ -194,14 +203,14 @@ void ChangeScene::drawExplainedRow(Painter& painter, int pair, Millis now) const
     if (pair == 1) painter.leafMark(card);
 }
 
-std::size_t ChangeScene::markOf(const exercise::Part& part, std::size_t index) const {
+std::size_t ChangeScene::markOf(const exercise::Part& part) const {
     const auto& before = round_.tiles().before;
     const auto& after = round_.tiles().after;
     for (std::size_t i = 0; i < before.size(); ++i)
         if (before[i].clip == part.clip) return i % 4 + 1;
     if (round_.tiles().puts && after[round_.tiles().at].clip == part.clip)
         return markOfNew(round_.tiles());
-    return 4 - index % 4;
+    return 0;
 }
 
 void ChangeScene::drawExplained(Painter& painter, Millis now) const {

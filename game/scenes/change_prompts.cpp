@@ -83,6 +83,13 @@ Script Prompts::tiles(const ChangeRound& round, Millis gap) const {
     return script;
 }
 
+Script Prompts::tile(const ChangeRound& round, std::size_t index) const {
+    Script script;
+    const auto& parts = round.tiles().after;
+    if (index < parts.size()) add(script, parts[index].clip, 0, at(Kind::tile, index));
+    return script;
+}
+
 Script Prompts::together(const ChangeRound& round) const {
     const auto& question = round.question();
     Script script;

@@ -123,7 +123,7 @@ void ChangeScene::say(const std::string& piece, Millis now) {
     if (question().tryNumber() == 1) return murmur(prompts_.word(question()), now);
     const auto seats = row();
     for (std::size_t i = 0; i < seats.size(); ++i)
-        if (seats[i].name == piece) return murmur({prompts_.tiles(round_, 0)[i]}, now);
+        if (seats[i].name == piece) return murmur(prompts_.tile(round_, i), now);
 }
 
 void ChangeScene::dropped(const Hand& hand, Millis now) {

@@ -61,8 +61,8 @@ class ChangeScene final : public RoundScene {
     void drawExplainedRow(Painter& painter, int pair, Millis now) const;
     /// A mark that no tile beside the new one has.
     static std::size_t markOfNew(const exercise::ChangeTiles& tiles);
-    /// That of the tile in the row that sounds alike, else another.
-    std::size_t markOf(const exercise::Part& part, std::size_t index) const;
+    /// That of the tile of the asked words that sounds alike; 0 if there is none.
+    std::size_t markOf(const exercise::Part& part) const;
 
     ChangeRound round_;
     const exercise::Item* example_;  // of the pack; null when it has none

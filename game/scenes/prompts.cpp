@@ -52,7 +52,8 @@ const exercise::Item* Prompts::exampleFor(const exercise::Item& asked) const {
     const exercise::Item* found = nullptr;
     for (const auto& item : pack_.items) {
         const auto& answer = item.choices[item.answer].id;
-        if (item.skill != asked.skill || item.subject == asked.subject) continue;
+        if (item.skill != asked.skill || item.subject == asked.subject || item.parts.empty())
+            continue;
         if (!counts && answer == asked.choices[asked.answer].id) continue;
         if (found == nullptr) found = &item;
         const bool is_other = counts ? item.answer != asked.answer : !isIn(answer);

@@ -75,6 +75,7 @@ class Prompts {
     /// after a first answer, for finding it is what was asked.
     Script pick(const ChangeRound& round, bool again) const;
     Script tiles(const ChangeRound& round, Millis gap) const;
+    Script tile(const ChangeRound& round, std::size_t index) const;
     Script together(const ChangeRound& round) const;
     /// The chosen word and its tiles, then the asked one and its.
     Script explain(const ChangeRound& round) const;
