@@ -2,10 +2,10 @@
 #include <set>
 
 #include "content/exercise/change_tiles.hpp"
+#include "content/exercise/compared.hpp"
 #include "content/exercise/letter_table.hpp"
 #include "content/exercise/phrases.hpp"
 #include "content/pack/pack_builder.hpp"
-#include "content/speech/rhyme.hpp"
 
 namespace wrenlet::pack {
 namespace {
@@ -98,10 +98,10 @@ class Needs {
     std::vector<VoiceNeed> needs_;
 };
 
-bool turnsOnRhyme(exercise::Task task) {
-    using exercise::Task;
-    return task == Task::rhyme_sort || task == Task::rhyme_judge || task == Task::rhyme_pick ||
-           task == Task::odd_one_out;
+std::vector<std::string> choicesAndSubject(const exercise::Item& item) {
+    std::vector<std::string> ids{item.subject};
+    for (const exercise::Choice& choice : item.choices) ids.push_back(choice.id);
+    return ids;
 }
 
 void needFor(const exercise::Item& item, const exercise::Vocabulary& vocabulary, Needs& needs) {
@@ -115,8 +115,7 @@ void needFor(const exercise::Item& item, const exercise::Vocabulary& vocabulary,
         needs.word(id);
         words.push_back(word);
     };
-    meet(item.subject);
-    for (const exercise::Choice& choice : item.choices) meet(choice.id);
+    for (const std::string& id : choicesAndSubject(item)) meet(id);
     for (const exercise::Part& part : item.parts) needs.clip(part.clip, words);
     if (exercise::mechanicOf(item) == exercise::Mechanic::change) {
         const exercise::ChangeTiles tiles = exercise::changeTiles(item, vocabulary);
@@ -127,8 +126,12 @@ void needFor(const exercise::Item& item, const exercise::Vocabulary& vocabulary,
                      exercise::changeParts(*word, vocabulary, item.skill.unit))
                     needs.clip(part.clip, words);
     }
-    if (!turnsOnRhyme(item.skill.task)) return;
-    for (const exercise::Word* word : words) needs.part(speech::rhymingPart(word->sounds));
+    for (const exercise::Word* word : words) needs.clip(exercise::decidingClip(item, *word), words);
+    if (item.skill.unit != exercise::Unit::letter || item.skill.task == exercise::Task::build)
+        return;
+    for (const std::string& id : choicesAndSubject(item))
+        if (const exercise::Letter* letter = exercise::letterById(id))
+            for (const std::string& clip : exercise::saidBy(item, *letter)) needs.clip(clip, words);
 }
 
 }  // namespace

@@ -116,6 +116,12 @@ void Painter::tile(std::size_t mark, const Box& box, Stand stand) {
         stand == Stand::done ? 0.5f : 1);
 }
 
+void Painter::signCard(std::string_view sign, const Box& box, Stand stand) {
+    const Box shown = stand == Stand::lifted ? box.grown(box.w * (kLiftedScale - 1) / 2) : box;
+    card(shown, stand, std::min(layout_.px(kCardRadius), shown.w / 6));
+    art(sign, shown.grown(-shown.w * 0.06f), stand == Stand::done ? 0.5f : 1);
+}
+
 void Painter::letterTile(std::string_view letter, const Box& box, Stand stand) {
     const Box shown = stand == Stand::lifted ? box.grown(box.w * (kLiftedScale - 1) / 2) : box;
     card(shown, stand, std::min(layout_.px(kTileRadius), shown.w / 6));

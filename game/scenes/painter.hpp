@@ -36,6 +36,8 @@ class Painter {
     void pictureCard(std::string_view picture, const Box& box, Stand stand);
     /// A sound tile with its mark (1 to 4).
     void tile(std::size_t mark, const Box& box, Stand stand);
+    /// A card with a sign of the game's own art.
+    void signCard(std::string_view sign, const Box& box, Stand stand);
     /// A tile with a letter, or two that are one sound.
     void letterTile(std::string_view letter, const Box& box, Stand stand);
     /// The pad below tiles that lie together, from the first to the last.

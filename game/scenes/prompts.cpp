@@ -52,7 +52,9 @@ const exercise::Item* Prompts::exampleFor(const exercise::Item& asked) const {
     const exercise::Item* found = nullptr;
     for (const auto& item : pack_.items) {
         const auto& answer = item.choices[item.answer].id;
-        if (item.skill != asked.skill || item.subject == asked.subject || item.parts.empty())
+        if (item.skill != asked.skill || item.subject == asked.subject ||
+            item.parts.empty() != asked.parts.empty() ||
+            exercise::mechanicOf(item) != exercise::mechanicOf(asked))
             continue;
         if (!counts && answer == asked.choices[asked.answer].id) continue;
         if (found == nullptr) found = &item;

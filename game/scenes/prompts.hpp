@@ -3,12 +3,17 @@
 // Each mechanic's part is written in a file of its own: sort_prompts.cpp, join_prompts.cpp, ...
 #pragma once
 
+#include <array>
+#include <functional>
+
 #include "content/pack/pack.hpp"
 #include "game/rounds/change_round.hpp"
 #include "game/rounds/count_round.hpp"
 #include "game/rounds/join_round.hpp"
+#include "game/rounds/pick_round.hpp"
 #include "game/rounds/sort_round.hpp"
 #include "game/rounds/split_round.hpp"
+#include "game/scenes/pieces.hpp"
 #include "game/scenes/telling.hpp"
 
 namespace wrenlet::game {
@@ -22,6 +27,13 @@ enum class Asking : std::uint8_t { first_time, first, next, again };
 /// How far the example of a change has come.
 enum class ChangeStep : std::uint8_t { begin, take, put, changed, come_out };
 
+/// How far the example of a pick or a sort has come: which piece is heard, which choice is named,
+/// then the right one found, and the deciding parts of both.
+struct SolvedStep {
+    static constexpr int intro = 0, heard = 1, named = 10, found = 20, heard_part = 21,
+                         found_part = 22;
+};
+
 class Prompts {
   public:
     explicit Prompts(const pack::Pack& pack) : pack_(pack) {}
@@ -30,7 +42,8 @@ class Prompts {
     /// "Listen again", and then what is to be listened to.
     Script listenAgain(const Script& then) const;
 
-    Script ask(const SortRound& round, Asking asking) const;
+    /// With an example, another card is sorted first.
+    Script ask(const SortRound& round, Asking asking, const exercise::Item* example) const;
     Script together(const SortRound& round) const;
     /// "cat ... bee, at ... ee", then "cat ... hat, at ... at".
     Script explain(const SortRound& round) const;
@@ -84,7 +97,24 @@ class Prompts {
     std::vector<exercise::Part> changeParts(const exercise::Item& item,
                                             std::string_view word) const;
 
+    /// What is asked, and each choice named that is not told by looking. With an example, another
+    /// question is answered first.
+    Script ask(const PickRound& round, Asking asking, const exercise::Item* example) const;
+    /// One choice, because it was touched.
+    Script choice(const PickRound& round, std::size_t place) const;
+    Script together(const PickRound& round) const;
+    /// What was chosen and what was asked, each with its deciding part.
+    Script explain(const PickRound& round) const;
+    Script right(const PickRound& round) const;
+
   private:
+    /// The phrase that asks, and what it asks about; `heard` is shown with each piece of that.
+    void addQuestion(Script& script, const exercise::Item& item, const Show& lead,
+                     const std::function<Show(std::size_t)>& heard) const;
+    /// Another question and its answer; `names`: with each of its choices.
+    void addSolved(Script& script, const exercise::Item& item, bool names) const;
+    void addSolution(Script& script, const Question& question) const;
+    Script compared(const std::array<Compared, 2>& both) const;
     /// What an item counts, as it is said whole.
     std::string countedClip(const exercise::Item& item) const;
     /// "Take away ... and put in ...": `take` and `put` are what is shown meanwhile.
@@ -93,8 +123,6 @@ class Prompts {
     void addExample(Script& script, const exercise::Item& item) const;
     void add(Script& script, const std::string& clip, Millis gap, Show show = {}) const;
     void addPhrase(Script& script, std::string_view id, Millis gap, Show show = {}) const;
-    /// The clip of what a word rhymes by; empty when there is none.
-    std::string rimeClip(const SortRound& round, std::string_view word) const;
 
     const pack::Pack& pack_;
 };

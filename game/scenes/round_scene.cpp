@@ -6,6 +6,7 @@
 #include "game/scenes/change_scene.hpp"
 #include "game/scenes/count_scene.hpp"
 #include "game/scenes/join_scene.hpp"
+#include "game/scenes/pick_scene.hpp"
 #include "game/scenes/sort_scene.hpp"
 #include "game/scenes/split_scene.hpp"
 
@@ -288,9 +289,10 @@ std::unique_ptr<RoundScene> makeRound(Setting setting, const Layout& layout, Tur
             return std::make_unique<SplitScene>(setting, layout, turn, first_time);
         case exercise::Mechanic::change:
             return std::make_unique<ChangeScene>(setting, layout, turn, first_time);
-        case exercise::Mechanic::count:
         case exercise::Mechanic::pick:
-            break;  // the last has no scene yet, so no such skill is played
+            return std::make_unique<PickScene>(setting, layout, turn, first_time);
+        case exercise::Mechanic::count:
+            break;
     }
     return std::make_unique<CountScene>(setting, layout, turn, first_time);
 }

@@ -11,7 +11,14 @@ constexpr float kReach = 70;  // how far beside a home a card may be dropped, in
 }  // namespace
 
 SortScene::SortScene(Setting setting, const Layout& layout, Turn& turn, bool first_time)
-    : RoundScene(setting, layout, turn, first_time), round_(turn.question(), turn.sorted()) {}
+    : RoundScene(setting, layout, turn, first_time),
+      round_(turn.question(), turn.sorted()),
+      example_(prompts_.exampleFor(turn.question().item())) {}
+
+Script SortScene::askScript(Asking asking) const {
+    const bool shows = asking == Asking::first_time && needsExample();
+    return prompts_.ask(round_, asking, shows ? example_ : nullptr);
+}
 
 bool SortScene::goOn(Millis now) {
     if (!round_.goesOnWith(turn_.question()) || turn_.sorted().empty()) return false;
@@ -116,18 +123,23 @@ void SortScene::drawHome(Painter& painter, std::size_t home, Millis now) const {
     const Stand stand = shown || holds("home:" + std::to_string(home)) ? Stand::lifted
                         : off                                          ? Stand::done
                                                                        : Stand::resting;
-    painter.pictureCard(pictureOf(round_.head(home)), box.head, stand);
+    const Piece head = Pieces(setting_.pack, question().item()).choice(question().choiceAt(home));
+    paint(painter, head, box.head, stand);
     if (shown && telling_.isSounding(now)) painter.speaking(box.head);
+}
+
+Box SortScene::inHome(const HomeBox& home) const {
+    const float side = home.head.w * 0.72f;
+    const float foot = home.art.y + home.art.h * 0.66f;
+    Box seat = {home.art.centre().x - side / 2, foot - side, side, side};
+    if (home.art.h > home.head.h * 1.1f) seat.x += home.head.w * 0.34f;
+    return seat;
 }
 
 void SortScene::drawCard(Painter& painter, Millis now) const {
     const std::string picture = pictureOf(question().item().subject);
     if (isRight()) {
-        const HomeBox home = layout_.homes(round_.homes())[question().rightPlace()];
-        const float side = home.head.w * 0.72f;
-        const float foot = home.art.y + home.art.h * 0.66f;
-        Box seat = {home.art.centre().x - side / 2, foot - side, side, side};
-        if (home.art.h > home.head.h * 1.1f) seat.x += home.head.w * 0.34f;
+        const Box seat = inHome(layout_.homes(round_.homes())[question().rightPlace()]);
         const Box box = movedTo(seat, glides_.at("card", seat.centre(), now));
         painter.pictureCard(picture, box, Stand::resting);
         painter.leafMark(box);
@@ -142,40 +154,58 @@ void SortScene::drawCard(Painter& painter, Millis now) const {
     if (shown && telling_.isSounding(now)) painter.speaking(box);
 }
 
+void SortScene::drawExample(Painter& painter, int step, Millis now) const {
+    const Pieces pieces(setting_.pack, *example_);
+    const Piece card = pieces.heard().front();
+    const bool found = step >= SolvedStep::found;
+    const auto homes = layout_.homes(example_->choices.size());
+    for (std::size_t i = 0; i < homes.size(); ++i) {
+        const bool is_right = i == example_->answer;
+        const std::string shape(kShapes[i % 3]);
+        painter.art(shape, homes[i].art);
+        if (found && is_right) {
+            const float way = step == SolvedStep::found ? exampleMotion(now) : 1;
+            const Box seat = inHome(homes[i]);
+            const Box box = movedTo(seat, between(layout_.card().centre(), seat.centre(), way));
+            const bool part = step == SolvedStep::heard_part;
+            paint(painter, card, box, part ? Stand::lifted : Stand::resting);
+            if (part) painter.bracket(partOf(card, box));
+        }
+        painter.art(shape + "-front", homes[i].art);
+        const Piece head = pieces.choice(i);
+        const bool named = step == SolvedStep::named + static_cast<int>(i);
+        const bool told = is_right && (step == SolvedStep::found || step == SolvedStep::found_part);
+        paint(painter, head, homes[i].head, named || told ? Stand::lifted : Stand::resting);
+        if ((named || told) && telling_.isSounding(now)) painter.speaking(homes[i].head);
+        if (step == SolvedStep::found_part && is_right)
+            painter.bracket(partOf(head, homes[i].head));
+    }
+    if (found) return;
+    const bool heard = step == SolvedStep::heard;
+    paint(painter, card, layout_.card(), heard ? Stand::lifted : Stand::resting);
+    if (heard && telling_.isSounding(now)) painter.speaking(layout_.card());
+}
+
 void SortScene::drawRound(Painter& painter, Millis now) const {
+    if (const auto step = exampleStep(now); step && example_ != nullptr)
+        return drawExample(painter, *step, now);
     for (std::size_t i = 0; i < round_.homes(); ++i) drawHome(painter, i, now);
     if (!isRight() && !isExplaining()) drawCard(painter, now);
 }
 
 void SortScene::drawExplained(Painter& painter, Millis now) const {
     const auto& item = question().item();
-    const Show show = telling_.show(now);
-    const bool compares = show.kind == Show::Kind::pair || telling_.isOver(now);
-    for (int pair = 0; pair < 2; ++pair) {
-        if (pair == 1 && !(compares && (show.pair == 1 || telling_.isOver(now)))) continue;
-        const Box row = explainRow(pair);
-        const float side = std::min(row.h - layout_.px(48), layout_.px(190));
-        const std::uint8_t choice =
-            pair == 0 ? question().wrongChoice().value_or(item.answer) : item.answer;
-        const auto boxes =
-            rowIn({row.x, row.y, row.w, row.h - layout_.px(36)}, 2, side, side, layout_.px(56));
-        const std::string words[] = {item.subject, item.choices[choice].id};
-        for (int i = 0; i < 2; ++i) {
-            const bool sounds = show.kind == Show::Kind::pair && show.pair == pair &&
-                                show.side == i && telling_.isSounding(now);
-            const Box& box = boxes[static_cast<std::size_t>(i)];
-            painter.pictureCard(pictureOf(words[i]), box, sounds ? Stand::lifted : Stand::resting);
-            if (!sounds) continue;
-            painter.speaking(box);
-            // A rime is the end of its word.
-            painter.bracket(show.part ? Box{box.x + box.w * 0.4f, box.y, box.w * 0.6f, box.h}
-                                      : box);
-        }
-        if (pair == 1) painter.leafMark(boxes[1]);
-        const float home = layout_.px(84);
-        const std::string shape(kShapes[question().placeOf(choice) % 3]);
-        painter.art(shape, {boxes[1].x + boxes[1].w + layout_.px(20),
-                            boxes[1].centre().y - home * 0.36f, home, home * 0.72f});
+    const std::uint8_t chosen = question().wrongChoice().value_or(item.answer);
+    const auto last = paintCompared(painter, layout_, Pieces(setting_.pack, item).compared(chosen),
+                                    {explainRow(0), explainRow(1)}, telling_, now);
+    const float home = layout_.px(84);
+    for (const bool is_right : {false, true}) {
+        const Box& box = last[is_right ? 1 : 0];
+        if (box.w <= 0) continue;
+        const std::uint8_t choice = is_right ? item.answer : chosen;
+        painter.art(
+            std::string(kShapes[question().placeOf(choice) % 3]),
+            {box.x + box.w + layout_.px(20), box.centre().y - home * 0.36f, home, home * 0.72f});
     }
 }
 

@@ -1,5 +1,5 @@
-// Sort on the pond: homes told apart by their shape and headed by a picture card, and one card at
-// a time to bring to the home where it belongs.
+// Sort on the pond: homes told apart by their shape and headed by a picture card or a sign, and one
+// card at a time to bring to the home where it belongs.
 #pragma once
 
 #include "game/rounds/sort_round.hpp"
@@ -16,7 +16,7 @@ class SortScene final : public RoundScene {
   private:
     std::string_view mechanic() const override { return "sort"; }
     const Question& question() const override { return round_.question(); }
-    Script askScript(Asking asking) const override { return prompts_.ask(round_, asking); }
+    Script askScript(Asking asking) const override;
     Script togetherScript() const override { return prompts_.together(round_); }
     Script explainScript() const override { return prompts_.explain(round_); }
     Script rightScript() const override { return prompts_.right(round_); }
@@ -33,11 +33,15 @@ class SortScene final : public RoundScene {
 
     void put(std::size_t home, Point from, Millis now);
     void drawHome(Painter& painter, std::size_t home, Millis now) const;
+    /// Where the card lies when it is home.
+    Box inHome(const HomeBox& home) const;
+    void drawExample(Painter& painter, int step, Millis now) const;
     void drawCard(Painter& painter, Millis now) const;
     bool isLifted() const { return chosen_ || holds("card"); }
 
     SortRound round_;
-    bool chosen_ = false;  // the card was tapped and waits for its home
+    const exercise::Item* example_;  // of the pack; null when it has none
+    bool chosen_ = false;            // the card was tapped and waits for its home
     std::optional<Point> came_from_;
 };
 

@@ -91,7 +91,8 @@ void ScriptedChild::plan(const App& app, Millis now) {
     const std::string own = "badge:" + tape_.child;
     if (app.place() == "badges" && ended_ == 0 && has(own)) return planTap(app, own, now);
     const bool drags = right == "card" || right == "acorn" || right == "new" || right == "loose" ||
-                       isOneOf(right, "tile:") || isOneOf(right, "box:");
+                       isOneOf(right, "tile:") || isOneOf(right, "box:") ||
+                       isOneOf(right, "choice:sound:");
     if (drags && random_.unit() < tape_.drag_share) return planDrag(app, right, now);
     planTap(app, aim(app, right), now);
 }

@@ -1,0 +1,254 @@
+#include "game/scenes/pick_scene.hpp"
+
+#include <algorithm>
+
+namespace wrenlet::game {
+namespace {
+
+using exercise::Position;
+using exercise::Task;
+
+/// A sound that is asked about stands where it is in the word: on one of three pads.
+bool isPlaced(const exercise::Item& item) {
+    const Task task = item.skill.task;
+    return task == Task::first || task == Task::middle || task == Task::last;
+}
+
+std::size_t padOf(const exercise::Item& item) {
+    return item.skill.task == Task::first ? 0 : item.skill.task == Task::middle ? 1 : 2;
+}
+
+}  // namespace
+
+PickScene::PickScene(Setting setting, const Layout& layout, Turn& turn, bool first_time)
+    : RoundScene(setting, layout, turn, first_time),
+      round_(turn.question()),
+      example_(prompts_.exampleFor(turn.question().item())) {}
+
+Script PickScene::askScript(Asking asking) const {
+    const bool shows = asking == Asking::first_time && needsExample();
+    return prompts_.ask(round_, asking, shows ? example_ : nullptr);
+}
+
+std::string PickScene::nameAt(std::size_t place) const {
+    return "choice:" + round_.choiceAt(place);
+}
+
+std::optional<std::size_t> PickScene::placeOf(const std::string& piece) const {
+    for (std::size_t place = 0; place < round_.places(); ++place)
+        if (piece == nameAt(place)) return place;
+    return std::nullopt;
+}
+
+std::vector<Thing> PickScene::pieces() const {
+    std::vector<Thing> all;
+    if (round_.picksSounds()) all.push_back({"stage", layout_.stage()});
+    const auto heard = heardBoxes(table());
+    for (std::size_t i = 0; i < heard.size(); ++i)
+        all.push_back({"heard:" + std::to_string(i), heard[i]});
+    const auto stones = layout_.stones(round_.places());
+    for (std::size_t place = 0; place < stones.size(); ++place)
+        if (round_.canTouch(place))
+            all.push_back({nameAt(place), stones[place], round_.picksSounds()});
+    return all;
+}
+
+std::optional<std::string> PickScene::rightPiece() const {
+    const std::string right = nameAt(question().rightPlace());
+    return holds(right) && hand_->drags ? "stage" : right;
+}
+
+void PickScene::pressed(const std::string& piece, Millis) {
+    if (round_.picksSounds() && placeOf(piece)) setting_.voice.cue("lift");
+}
+
+void PickScene::tapPiece(const std::string& piece, Millis now) {
+    if (const auto heard = indexIn(piece, "heard")) {
+        const auto pieces = table().heard;
+        Script script;
+        if (*heard < pieces.size() && !pieces[*heard].clip.empty())
+            script.push_back(
+                {pieces[*heard].clip, 0, {Show::Kind::tile, static_cast<int>(*heard)}});
+        murmur(script, now);
+        return;
+    }
+    const auto place = placeOf(piece);
+    if (!place) return;
+    const Outcome outcome = round_.touch(*place);
+    if (outcome.kind == Outcome::Kind::settled)
+        murmur(prompts_.choice(round_, *place), now);
+    else
+        answered(outcome, now);
+}
+
+void PickScene::dropped(const Hand& hand, Millis now) {
+    const auto place = placeOf(hand.thing.name);
+    if (!place) return;
+    released(hand, now);
+    const Point seat = hand.thing.box.centre();
+    const Point at = {seat.x + hand.at.x - hand.from.x, seat.y + hand.at.y - hand.from.y};
+    if (layout_.stage().contains(hand.at) || layout_.stage().contains(at))
+        answered(round_.bring(*place), now);
+    else if (!layout_.stage().contains(at) && round_.chosen() != place)
+        tapPiece(hand.thing.name, now);
+}
+
+void PickScene::released(const Hand& hand, Millis now) {
+    if (!hand.thing.drags) return;
+    const Point seat = hand.thing.box.centre();
+    glides_.begin(hand.thing.name,
+                  {seat.x + hand.at.x - hand.from.x, seat.y + hand.at.y - hand.from.y}, kMove, now);
+}
+
+PickScene::Table PickScene::table() const {
+    const auto& item = question().item();
+    const Pieces pieces(setting_.pack, item);
+    Table table{item, pieces.heard(), {}, question().rightPlace()};
+    for (std::size_t place = 0; place < round_.places(); ++place)
+        table.choices.push_back(pieces.choice(question().choiceAt(place)));
+    return table;
+}
+
+PickScene::Table PickScene::exampleTable() const {
+    const Pieces pieces(setting_.pack, *example_);
+    Table table{*example_, pieces.heard(), {}, example_->answer};
+    for (std::size_t i = 0; i < example_->choices.size(); ++i)
+        table.choices.push_back(pieces.choice(i));
+    return table;
+}
+
+std::vector<Box> PickScene::heardBoxes(const Table& table) const {
+    if (table.heard.empty()) return {};
+    if (isPlaced(table.item)) return {layout_.tiles({false, false})[padOf(table.item)]};
+    return layout_.compared(table.heard.size());
+}
+
+Box PickScene::foundBox(const Table& table) const {
+    const Box stage = layout_.stage();
+    if (table.heard.empty() || isPlaced(table.item)) {
+        const float side = layout_.touchPx(176);
+        return {stage.centre().x - side / 2, stage.y, side, side};
+    }
+    const auto boxes = layout_.compared(table.heard.size() + 1);
+    return boxes.back();
+}
+
+void PickScene::drawStage(Painter& painter, const Table& table) const {
+    if (table.item.skill.task == Task::odd_one_out)
+        painter.art("home-nest", layout_.homes(1).front().art);
+    if (!isPlaced(table.item)) return;
+    for (const Box& seat : layout_.tiles({false, false})) {
+        const float w = seat.w * 1.34f, h = w * 110 / 150;
+        painter.art("pad", {seat.centre().x - w / 2, seat.y + seat.h - h * 0.62f, w, h});
+    }
+}
+
+void PickScene::drawStone(Painter& painter, const Box& box) const {
+    const float w = box.w * 1.24f, h = w * 70 / 220;
+    painter.art("stone", {box.centre().x - w / 2, box.y + box.h - h * 0.36f, w, h});
+}
+
+void PickScene::drawHeard(Painter& painter, Millis now) const {
+    const Table all = table();
+    const Show show = telling_.show(now);
+    drawStage(painter, all);
+    const auto boxes = heardBoxes(all);
+    for (std::size_t i = 0; i < boxes.size(); ++i) {
+        const bool shown = (show.kind == Show::Kind::tile && show.index == static_cast<int>(i)) ||
+                           (show.kind == Show::Kind::subject && all.heard[i].clip.empty());
+        const bool held = holds("heard:" + std::to_string(i));
+        paint(painter, all.heard[i], boxes[i], shown || held ? Stand::lifted : Stand::resting);
+        if (shown && telling_.isSounding(now)) painter.speaking(boxes[i]);
+    }
+    if (!isRight() || all.item.skill.task != Task::odd_one_out) return;
+    // The ones that rhyme live together.
+    const Box home = layout_.homes(1).front().art;
+    const float side = home.h * 0.44f;
+    std::size_t mate = 0;
+    for (std::size_t place = 0; place < all.choices.size(); ++place) {
+        if (place == all.right) continue;
+        const float x = home.centre().x + (static_cast<float>(mate) -
+                                           0.5f * static_cast<float>(all.choices.size() - 2)) *
+                                              side * 1.08f;
+        const Box seat = {x - side / 2, home.y + home.h * 0.64f - side, side, side};
+        const bool shown = show.kind == Show::Kind::tile && show.index == static_cast<int>(mate);
+        const Box box = movedTo(seat, glides_.at(nameAt(place), seat.centre(), now));
+        paint(painter, all.choices[place], box, shown ? Stand::lifted : Stand::resting);
+        ++mate;
+    }
+    painter.art("home-nest-front", home);
+}
+
+void PickScene::drawChoices(Painter& painter, Millis now) const {
+    const Table all = table();
+    const Show show = telling_.show(now);
+    const auto stones = layout_.stones(round_.places());
+    const bool gathers = isRight() && all.item.skill.task == Task::odd_one_out;
+    for (std::size_t place = 0; place < stones.size(); ++place) {
+        drawStone(painter, stones[place]);
+        const bool is_it = place == all.right;
+        if (gathers && !is_it) continue;
+        const std::string name = nameAt(place);
+        Box box = placed(name, stones[place], now);
+        const bool shown = show.kind == Show::Kind::place && show.index == static_cast<int>(place);
+        const bool chosen = round_.chosen() == place;
+        if (round_.picksSounds() && !hand_) box.y -= hint(now) * layout_.px(30);
+        const bool off = (isTogether() || isRight()) && !is_it;
+        if (isOpen() && (chosen || (isTogether() && is_it))) painter.sunBelow(box, 24);
+        paint(painter, all.choices[place], box,
+              off                              ? Stand::done
+              : shown || chosen || holds(name) ? Stand::lifted
+                                               : Stand::resting);
+        if (shown && telling_.isSounding(now)) painter.speaking(box);
+        if (isRight() && is_it) painter.leafMark(box);
+    }
+}
+
+void PickScene::drawExample(Painter& painter, int step, Millis now) const {
+    const Table all = exampleTable();
+    drawStage(painter, all);
+    const bool found = step >= SolvedStep::found;
+    const auto boxes = heardBoxes(all);
+    // The asked thing makes room for what belongs to it.
+    const auto beside = layout_.compared(boxes.size() + 1);
+    const bool moves_over = found && !boxes.empty() && !isPlaced(all.item);
+    for (std::size_t i = 0; i < boxes.size(); ++i) {
+        const Box box = moves_over ? beside[i] : boxes[i];
+        const bool part = step == SolvedStep::heard_part;
+        const bool sounds = step == SolvedStep::heard + static_cast<int>(i) || part;
+        paint(painter, all.heard[i], box, sounds ? Stand::lifted : Stand::resting);
+        if (sounds && telling_.isSounding(now)) painter.speaking(box);
+        if (part) painter.bracket(partOf(all.heard[i], box));
+    }
+    const auto stones = layout_.stones(all.choices.size());
+    for (std::size_t place = 0; place < stones.size(); ++place) {
+        drawStone(painter, stones[place]);
+        if (found && place == all.right) continue;
+        const bool named = step == SolvedStep::named + static_cast<int>(place);
+        paint(painter, all.choices[place], stones[place], named ? Stand::lifted : Stand::resting);
+        if (named && telling_.isSounding(now)) painter.speaking(stones[place]);
+    }
+    if (!found) return;
+    const Box seat = foundBox(all);
+    const float way = step == SolvedStep::found ? exampleMotion(now) : 1;
+    const Box box = movedTo(seat, between(stones[all.right].centre(), seat.centre(), way));
+    paint(painter, all.choices[all.right], box, Stand::lifted);
+    const bool part = step == SolvedStep::found_part;
+    if ((step == SolvedStep::found || part) && telling_.isSounding(now)) painter.speaking(box);
+    if (part) painter.bracket(partOf(all.choices[all.right], box));
+}
+
+void PickScene::drawRound(Painter& painter, Millis now) const {
+    if (const auto step = exampleStep(now); step && example_ != nullptr)
+        return drawExample(painter, *step, now);
+    drawHeard(painter, now);
+    drawChoices(painter, now);
+}
+
+void PickScene::drawExplained(Painter& painter, Millis now) const {
+    const auto chosen = question().wrongChoice().value_or(question().item().answer);
+    paintCompared(painter, layout_, Pieces(setting_.pack, question().item()).compared(chosen),
+                  {explainRow(0), explainRow(1)}, telling_, now);
+}
+
+}  // namespace wrenlet::game
