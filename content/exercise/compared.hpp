@@ -19,6 +19,7 @@ Position decidingPlace(const Item& item, const Word& word);
 
 /// The clips of what a letter says as this item asks it: its name, its sound, or both its sounds;
 /// of the right two letters the sound that they have in the word.
+/// REQUIRES: not of a word that is built.
 std::vector<std::string> saidBy(const Item& item, const Letter& letter);
 
 /// The letter that is taught with this sound first ("sound:b"); null when there is none.

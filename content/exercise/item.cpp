@@ -12,10 +12,6 @@ constexpr std::array<std::string_view, 11> kPositions = {
     "first", "middle",     "last",      "rime", "whole", "word-count",
     "count", "first-part", "last-part", "tune", "letter"};
 
-bool isSound(std::string_view subject) {
-    return subject.substr(0, 6) == "sound:";
-}
-
 }  // namespace
 
 std::string_view positionId(Position position) {
@@ -49,10 +45,14 @@ std::string itemId(const Item& item) {
     return id;
 }
 
+bool isSoundClip(std::string_view id) {
+    return id.substr(0, 6) == "sound:" || id.substr(0, 5) == "part:";
+}
+
 Mechanic mechanicOf(const Item& item) {
     const Task task = item.skill.task;
     if ((task == Task::first || task == Task::last || task == Task::middle) &&
-        !isSound(item.subject))
+        !isSoundClip(item.subject))
         return Mechanic::sort;
     return rowOf(item.skill).mechanic;
 }

@@ -102,6 +102,10 @@ struct Item {
 /// "onset-rime.rhyme-judge/cat/word:cat+word:hat/yes+no".
 std::string itemId(const Item& item);
 
+/// True iff a subject or a choice is named by a clip of one sound or of several: "sound:b",
+/// "part:ks".
+bool isSoundClip(std::string_view id);
+
 /// How `item` is played: as its skill is, but that first, last and middle sounds are also sorted.
 Mechanic mechanicOf(const Item& item);
 

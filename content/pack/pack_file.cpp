@@ -6,6 +6,7 @@
 
 #include "content/common/files.hpp"
 #include "content/exercise/item_maker.hpp"
+#include "content/exercise/letter_table.hpp"
 #include "content/pack/archive.hpp"
 #include "content/pack/media_check.hpp"
 #include "content/pack/pack_json.hpp"
@@ -75,21 +76,30 @@ std::vector<Problem> unpackMedia(const Archive& archive, std::string_view where,
     return problems;
 }
 
+/// What says an item's subject: a word, a sentence or a sound; empty for a letter, which is shown.
+std::string clipOf(const std::string& subject, const Pack& pack) {
+    if (pack.vocabulary.sentence(subject) != nullptr) return exercise::sentenceClip(subject);
+    if (exercise::letterById(subject) != nullptr) return "";
+    return exercise::isSoundClip(subject) ? subject : exercise::wordClip(subject);
+}
+
 /// What an item would lack when it is played: fairness, clips, pictures.
 std::vector<std::string> whyNotPlayable(const exercise::Item& item, const Pack& pack) {
     std::vector<std::string> why = exercise::unfairness(item, pack.vocabulary);
     // What the game has no scene for is carried along, and lacks its clips.
     if (!exercise::isPlayed(item.skill)) return why;
-    for (const exercise::Part& part : item.parts)
-        if (!pack.clip(part.clip)) why.push_back("there is no clip " + part.clip);
-    const bool is_sentence = pack.vocabulary.sentence(item.subject) != nullptr;
-    const std::string subject =
-        is_sentence ? exercise::sentenceClip(item.subject) : exercise::wordClip(item.subject);
-    if (!pack.clip(subject)) why.push_back("there is no clip " + subject);
+    const auto need = [&](const std::string& clip) {
+        if (!clip.empty() && !pack.clip(clip)) why.push_back("there is no clip " + clip);
+    };
+    for (const exercise::Part& part : item.parts) need(part.clip);
+    need(clipOf(item.subject, pack));
     for (const exercise::Choice& choice : item.choices)
-        if (const exercise::Word* word = pack.vocabulary.word(choice.id); word && !is_sentence)
+        if (const exercise::Word* word = pack.vocabulary.word(choice.id); word != nullptr) {
             if (!word->picture.empty() && !pack.picture(word->picture))
                 why.push_back("there is no picture of " + choice.id);
+        } else if (exercise::isSoundClip(choice.id)) {
+            need(choice.id);
+        }
     return why;
 }
 

@@ -126,12 +126,22 @@ void needFor(const exercise::Item& item, const exercise::Vocabulary& vocabulary,
                      exercise::changeParts(*word, vocabulary, item.skill.unit))
                     needs.clip(part.clip, words);
     }
-    for (const exercise::Word* word : words) needs.clip(exercise::decidingClip(item, *word), words);
-    if (item.skill.unit != exercise::Unit::letter || item.skill.task == exercise::Task::build)
-        return;
-    for (const std::string& id : choicesAndSubject(item))
+    const std::string& right = item.choices[item.answer].id;
+    for (const exercise::Word* word : words) {
+        // A sound that is in no asked word may be none of the unit's accents.
+        const bool is_asked = word->id == right || word->id == item.subject ||
+                              exercise::decidingPlace(item, *word) == exercise::Position::rime;
+        if (is_asked) needs.clip(exercise::decidingClip(item, *word), words);
+    }
+    using exercise::Task;
+    const Task task = item.skill.task;
+    if (item.skill.unit != exercise::Unit::letter || task == Task::build) return;
+    for (const std::string& id : choicesAndSubject(item)) {
+        // What two letters say in no word of the unit may be no sound of its accents.
+        if (task == Task::digraph && id != item.choices[item.answer].id) continue;
         if (const exercise::Letter* letter = exercise::letterById(id))
             for (const std::string& clip : exercise::saidBy(item, *letter)) needs.clip(clip, words);
+    }
 }
 
 }  // namespace

@@ -32,10 +32,6 @@ bool isLetter(std::string_view id) {
     return id.substr(0, 7) == "letter:";
 }
 
-bool isSound(std::string_view id) {
-    return id.substr(0, 6) == "sound:" || id.substr(0, 5) == "part:";
-}
-
 /// Capital and small side by side.
 std::string bothCases(std::string_view letter) {
     std::string text(letter);
@@ -50,8 +46,10 @@ Piece Pieces::word(std::string_view id) const {
         return {Piece::Kind::picture, "", exercise::sentenceClip(sentence->id), "", Position::tune};
     const auto* word = pack_.vocabulary.word(id);
     if (word == nullptr) return {};
-    return {Piece::Kind::picture, word->picture, exercise::wordClip(word->id),
-            exercise::decidingClip(item_, *word), exercise::decidingPlace(item_, *word)};
+    std::string part = exercise::decidingClip(item_, *word);
+    if (pack_.clip(part) == nullptr) part.clear();
+    return {Piece::Kind::picture, word->picture, exercise::wordClip(word->id), std::move(part),
+            exercise::decidingPlace(item_, *word)};
 }
 
 Piece Pieces::letter(std::string_view id) const {
@@ -90,7 +88,7 @@ Piece Pieces::choice(std::size_t index) const {
     if (const Sign* sign = signOf(id))
         return {Piece::Kind::sign, std::string(sign->art), exercise::phraseClip(sign->phrase), ""};
     if (isLetter(id)) return letter(id);
-    if (isSound(id)) return sound(id, index);
+    if (exercise::isSoundClip(id)) return sound(id, index);
     return word(id);
 }
 
@@ -103,15 +101,17 @@ std::vector<Piece> Pieces::mates() const {
 
 std::vector<Piece> Pieces::letterAndSounds(std::size_t index) const {
     const std::string& id = item_.choices[index].id;
-    const auto* letter = isSound(id) ? index == item_.answer ? exercise::letterById(item_.subject)
-                                                             : exercise::letterSaying(id)
-                                     : exercise::letterById(id);
+    const auto* letter = exercise::isSoundClip(id) ? index == item_.answer
+                                                         ? exercise::letterById(item_.subject)
+                                                         : exercise::letterSaying(id)
+                                                   : exercise::letterById(id);
     std::vector<Piece> pieces;
     if (letter == nullptr) return pieces;
     pieces.push_back(this->letter(letter->id));
     pieces.front().clip.clear();
     for (const std::string& clip : exercise::saidBy(item_, *letter))
-        pieces.push_back(sound(clip, isSound(id) ? index : pieces.size()));
+        if (pack_.clip(clip) != nullptr)
+            pieces.push_back(sound(clip, exercise::isSoundClip(id) ? index : pieces.size()));
     return pieces;
 }
 
@@ -161,7 +161,7 @@ std::array<Compared, 2> Pieces::compared(std::size_t chosen) const {
             row.pieces = letterAndSounds(index);
             if (is_right && item_.skill.task == Task::digraph)
                 row.pieces.push_back(word(item_.subject));
-        } else if (isSound(item_.subject)) {
+        } else if (exercise::isSoundClip(item_.subject)) {
             row.pieces = is_right ? std::vector{heard().front(), piece} : std::vector{piece};
         } else {
             row.lead = is_right ? std::string_view() : say::kListenBoth;

@@ -231,20 +231,6 @@ TEST_CASE("Scheduler: a day that goes badly brings what the child can do") {
     CHECK(share(0.35) > 0.6);
 }
 
-TEST_CASE("Scheduler: what the game has no scene for is never chosen") {
-    Item unplayed;
-    unplayed.id = "phoneme.first/sound:k/cat+hen";
-    unplayed.skill = {exercise::Unit::phoneme, exercise::Task::first};
-    unplayed.subject = "sound:k";
-    unplayed.choices = {{"cat", ""}, {"hen", "took /h/ for /k/ first"}};
-    std::vector<Item> items{unplayed};
-    const QuestionBank bank(items);
-    Situation situation;
-    situation.bank = &bank;
-    CHECK_FALSE(PracticeScheduler().next(situation).has_value());
-    CHECK(focusSkills(bank, Mastery(), {}).empty());
-}
-
 TEST_CASE("Scheduler: a skill that the teacher pinned is in the focus") {
     const auto items = manyItems();
     const std::vector<std::string> pinned = {"syllable.blend"};
