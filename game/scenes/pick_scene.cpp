@@ -163,14 +163,14 @@ void PickScene::drawHeard(Painter& painter, Millis now) const {
     if (!isRight() || all.item.skill.task != Task::odd_one_out) return;
     // The ones that rhyme live together.
     const Box home = layout_.homes(1).front().art;
-    const float side = home.h * 0.44f;
+    const float side = home.h * 0.56f;
     std::size_t mate = 0;
     for (std::size_t place = 0; place < all.choices.size(); ++place) {
         if (place == all.right) continue;
         const float x = home.centre().x + (static_cast<float>(mate) -
                                            0.5f * static_cast<float>(all.choices.size() - 2)) *
                                               side * 1.08f;
-        const Box seat = {x - side / 2, home.y + home.h * 0.64f - side, side, side};
+        const Box seat = {x - side / 2, home.y + home.h * 0.62f - side, side, side};
         const bool shown = show.kind == Show::Kind::tile && show.index == static_cast<int>(mate);
         const Box box = movedTo(seat, glides_.at(nameAt(place), seat.centre(), now));
         paint(painter, all.choices[place], box, shown ? Stand::lifted : Stand::resting);

@@ -109,9 +109,15 @@ std::vector<Piece> Pieces::letterAndSounds(std::size_t index) const {
     if (letter == nullptr) return pieces;
     pieces.push_back(this->letter(letter->id));
     pieces.front().clip.clear();
-    for (const std::string& clip : exercise::saidBy(item_, *letter))
-        if (pack_.clip(clip) != nullptr)
-            pieces.push_back(sound(clip, exercise::isSoundClip(id) ? index : pieces.size()));
+    // A sound keeps the mark it has in the question, and another one has another.
+    const auto asked = heard();
+    std::size_t mark = exercise::isSoundClip(id) ? index : 3;
+    for (const std::string& clip : exercise::saidBy(item_, *letter)) {
+        if (pack_.clip(clip) == nullptr) continue;
+        const auto same = std::find_if(asked.begin(), asked.end(),
+                                       [&](const Piece& piece) { return piece.clip == clip; });
+        pieces.push_back(same != asked.end() ? *same : sound(clip, mark++));
+    }
     return pieces;
 }
 
