@@ -49,12 +49,16 @@ bool isSoundClip(std::string_view id) {
     return id.substr(0, 6) == "sound:" || id.substr(0, 5) == "part:";
 }
 
-Mechanic mechanicOf(const Item& item) {
-    const Task task = item.skill.task;
+Mechanic mechanicOf(Skill skill, std::string_view subject) {
+    const Task task = skill.task;
     if ((task == Task::first || task == Task::last || task == Task::middle) &&
-        !isSoundClip(item.subject))
+        !isSoundClip(subject))
         return Mechanic::sort;
-    return rowOf(item.skill).mechanic;
+    return rowOf(skill).mechanic;
+}
+
+Mechanic mechanicOf(const Item& item) {
+    return mechanicOf(item.skill, item.subject);
 }
 
 bool keepsOrder(const Item& item) {

@@ -106,7 +106,9 @@ std::string itemId(const Item& item);
 /// "part:ks".
 bool isSoundClip(std::string_view id);
 
-/// How `item` is played: as its skill is, but that first, last and middle sounds are also sorted.
+/// How an item of this skill and subject is played: as its skill is, but that first, last and
+/// middle sounds are also sorted.
+Mechanic mechanicOf(Skill skill, std::string_view subject);
 Mechanic mechanicOf(const Item& item);
 
 /// True iff the choices keep their order whenever they are shown: numbers, yes and no.

@@ -29,7 +29,9 @@ bool SortRound::goesOnWith(const Question& next) const {
 }
 
 bool sameHomes(const Question& a, const Question& b) {
-    if (a.item().skill != b.item().skill || a.places() != b.places()) return false;
+    if (a.item().skill != b.item().skill || a.places() != b.places() ||
+        exercise::mechanicOf(a.item()) != exercise::mechanicOf(b.item()))
+        return false;
     for (std::size_t place = 0; place < a.places(); ++place)
         if (a.item().choices[a.choiceAt(place)].id != b.item().choices[b.choiceAt(place)].id)
             return false;

@@ -37,7 +37,7 @@ class SortRound {
     std::vector<std::vector<std::string>> sorted_;
 };
 
-/// True iff two questions have the same words in the same places.
+/// True iff two questions are played alike and have the same words in the same places.
 bool sameHomes(const Question& a, const Question& b);
 
 }  // namespace wrenlet::game

@@ -10,6 +10,22 @@ namespace wrenlet::game {
 
 namespace say = exercise::phrase;
 
+namespace {
+
+/// Yes or no, long or short, asking or telling.
+bool answersBySign(exercise::Task task) {
+    using exercise::Task;
+    return task == Task::rhyme_judge || task == Task::long_short || task == Task::tune;
+}
+
+bool shareAPart(const exercise::Item& a, const exercise::Item& b) {
+    return std::any_of(a.parts.begin(), a.parts.end(), [&](const exercise::Part& part) {
+        return std::find(b.parts.begin(), b.parts.end(), part) != b.parts.end();
+    });
+}
+
+}  // namespace
+
 void Prompts::add(Script& script, const std::string& clip, Millis gap, Show show) const {
     if (pack_.clip(clip) == nullptr) return;
     script.push_back({clip, script.empty() ? 0 : gap, show});
@@ -47,8 +63,10 @@ const exercise::Item* Prompts::exampleFor(const exercise::Item& asked) const {
                std::any_of(asked.choices.begin(), asked.choices.end(),
                            [&](const auto& choice) { return choice.id == word; });
     };
-    // With other words where there are such; where a number is asked, with another number.
-    const bool counts = exercise::keepsOrder(asked);
+    // With other words where there are such; where a number is asked, with another number. Of two
+    // signs either may be the example's, or it would tell the answer.
+    const bool signs = answersBySign(asked.skill.task);
+    const bool counts = exercise::keepsOrder(asked) && !signs;
     const exercise::Item* found = nullptr;
     for (const auto& item : pack_.items) {
         const auto& answer = item.choices[item.answer].id;
@@ -56,9 +74,11 @@ const exercise::Item* Prompts::exampleFor(const exercise::Item& asked) const {
             item.parts.empty() != asked.parts.empty() ||
             exercise::mechanicOf(item) != exercise::mechanicOf(asked))
             continue;
-        if (!counts && answer == asked.choices[asked.answer].id) continue;
+        if (!counts && !signs && answer == asked.choices[asked.answer].id) continue;
         if (found == nullptr) found = &item;
-        const bool is_other = counts ? item.answer != asked.answer : !isIn(answer);
+        const bool is_other = signs    ? !shareAPart(item, asked)
+                              : counts ? item.answer != asked.answer
+                                       : !isIn(answer);
         if (is_other && !isIn(item.subject)) return &item;
     }
     return found;

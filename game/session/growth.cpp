@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "content/exercise/change_tiles.hpp"
+#include "content/exercise/item.hpp"
 #include "content/exercise/skill.hpp"
 
 namespace wrenlet::game {
@@ -12,7 +13,7 @@ constexpr int kRoundsForAFlower = 4;
 
 bool isSort(const practice::Response& response) {
     const auto skill = exercise::skillFromId(response.skill);
-    return skill && exercise::rowOf(*skill).mechanic == exercise::Mechanic::sort;
+    return skill && exercise::mechanicOf(*skill, response.asked) == exercise::Mechanic::sort;
 }
 
 /// The right answers: each is an item brought to its end.
@@ -25,7 +26,7 @@ std::vector<const practice::Response*> finished(std::span<const practice::Respon
 
 bool inOneSort(const practice::Response& a, const practice::Response& b) {
     return a.session == b.session && a.tablet == b.tablet && a.skill == b.skill &&
-           a.choices == b.choices && isSort(a);
+           a.choices == b.choices && isSort(a) && isSort(b);
 }
 
 /// Follows a chain of changes from answer to answer.

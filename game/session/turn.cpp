@@ -69,9 +69,12 @@ void Turn::askAgain(const practice::Response& last) {
 }
 
 bool Turn::isNewSkill() const {
-    const std::string_view skill = exercise::rowOf(question_->item().skill).id;
-    return std::none_of(history_.begin(), history_.end(),
-                        [skill](const auto& response) { return response.skill == skill; });
+    const exercise::Skill skill = question_->item().skill;
+    const std::string_view id = exercise::rowOf(skill).id;
+    const auto mechanic = exercise::mechanicOf(question_->item());
+    return std::none_of(history_.begin(), history_.end(), [&](const auto& response) {
+        return response.skill == id && exercise::mechanicOf(skill, response.asked) == mechanic;
+    });
 }
 
 std::vector<std::vector<std::string>> Turn::sorted() const {

@@ -46,7 +46,8 @@ class Turn {
     bool isOver() const { return !question_; }
     /// The present question as it is first put. REQUIRES: !isOver().
     const Question& question() const { return *question_; }
-    /// True iff the child has answered no question of the present one's skill, on any day.
+    /// True iff the child has answered no question that is of the present one's skill and played
+    /// like it, on any day.
     bool isNewSkill() const;
     /// True when it is in doubt whether the child listens: "listen again" is said before it is
     /// asked.

@@ -73,3 +73,20 @@ TEST_CASE("Growth: a chain that does not close ends by itself") {
     steps.pop_back();
     CHECK(runningChain(changes(steps)).empty());
 }
+
+TEST_CASE("Growth: cards sorted by a sound are one round too, and a pick among them is another") {
+    const auto placed = [](const char* card, const char* home) {
+        practice::Response row;
+        row.skill = "phoneme.first";
+        row.asked = card;
+        row.chosen = row.right = home;
+        row.choices = {"cat", "bee"};
+        return row;
+    };
+    std::vector rows = {placed("cup", "cat"), placed("boat", "bee")};
+    CHECK(roundsDone(rows) == 1);
+    CHECK(game::runningSort(rows) == 2);
+    rows.push_back(placed("sound:b", "bee"));
+    CHECK(roundsDone(rows) == 2);
+    CHECK(game::runningSort(rows) == 0);
+}
