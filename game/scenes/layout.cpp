@@ -231,7 +231,9 @@ Box Layout::done() const {
 std::vector<Box> Layout::compared(std::size_t count) const {
     const Box area = stage();
     const float side = std::min(px(230), area.h * 0.52f);
-    return rowIn({area.x, area.y, area.w, area.h * 0.9f}, count, side, side, px(40));
+    const float aside = px(16);  // for the mark at a card's corner
+    return rowIn({area.x + aside, area.y, area.w - 2 * aside, area.h * 0.9f}, count, side, side,
+                 px(40));
 }
 
 std::vector<Box> Layout::table(std::size_t rows, std::size_t columns) const {

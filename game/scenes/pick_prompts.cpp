@@ -79,6 +79,14 @@ void Prompts::addSolved(Script& script, const exercise::Item& item, bool names) 
     for (std::size_t i = 0; names && i < item.choices.size(); ++i)
         if (const Piece choice = pieces.choice(i); isNamed(choice))
             add(script, choice.clip, kBeat, step(SolvedStep::named + static_cast<int>(i)));
+    if (item.skill.task == Task::odd_one_out) {
+        const auto mates = pieces.mates();
+        for (std::size_t i = 0; i < mates.size(); ++i)
+            add(script, mates[i].clip, i == 0 ? kRest : kBeat,
+                step(i == 0 ? SolvedStep::found : SolvedStep::heard_part));
+        add(script, right.clip, kRest, step(SolvedStep::found_part));
+        return;
+    }
     if (right.clip.empty())
         for (const Piece& piece : heard) add(script, piece.clip, kRest, step(SolvedStep::found));
     else

@@ -1,6 +1,7 @@
 #include "game/scenes/pick_scene.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace wrenlet::game {
 namespace {
@@ -12,6 +13,21 @@ using exercise::Task;
 bool isPlaced(const exercise::Item& item) {
     const Task task = item.skill.task;
     return task == Task::first || task == Task::middle || task == Task::last;
+}
+
+bool isOddOne(const exercise::Item& item) {
+    return item.skill.task == Task::odd_one_out;
+}
+
+/// A card that goes from its stone to `seat`, with its middle at `centre`: it takes on the size of
+/// its seat as it comes.
+Box onItsWay(const Box& stone, const Box& seat, Point centre) {
+    const auto away = [&seat](Point from) {
+        return std::hypot(from.x - seat.centre().x, from.y - seat.centre().y);
+    };
+    const float part = std::min(1.0f, away(centre) / std::max(1.0f, away(stone.centre())));
+    const float side = seat.w + (stone.w - seat.w) * part;
+    return {centre.x - side / 2, centre.y - side / 2, side, side};
 }
 
 std::size_t padOf(const exercise::Item& item) {
@@ -75,10 +91,21 @@ void PickScene::tapPiece(const std::string& piece, Millis now) {
     const auto place = placeOf(piece);
     if (!place) return;
     const Outcome outcome = round_.touch(*place);
-    if (outcome.kind == Outcome::Kind::settled)
+    if (outcome.kind == Outcome::Kind::settled) {
         murmur(prompts_.choice(round_, *place), now);
-    else
-        answered(outcome, now);
+        return;
+    }
+    answered(outcome, now);
+    settle(now);
+}
+
+void PickScene::settle(Millis now) {
+    if (!isRight()) return;
+    const Table all = table();
+    const auto stones = layout_.stones(all.choices.size());
+    for (std::size_t place = 0; place < stones.size(); ++place)
+        if ((place == all.right) != isOddOne(all.item))
+            glides_.begin(nameAt(place), stones[place].centre(), kLean, now);
 }
 
 void PickScene::dropped(const Hand& hand, Millis now) {
@@ -123,6 +150,22 @@ std::vector<Box> PickScene::heardBoxes(const Table& table) const {
     return layout_.compared(table.heard.size());
 }
 
+std::vector<Box> PickScene::besideBoxes(const Table& table) const {
+    if (isPlaced(table.item) || table.heard.empty()) return heardBoxes(table);
+    auto boxes = layout_.compared(table.heard.size() + 1);
+    boxes.pop_back();
+    return boxes;
+}
+
+Box PickScene::mateBox(const Table& table, std::size_t mate) const {
+    const Box home = layout_.homes(1).front().art;
+    const float side = home.h * 0.56f;
+    const float from_middle =
+        static_cast<float>(mate) - 0.5f * static_cast<float>(table.choices.size() - 2);
+    return {home.centre().x + from_middle * side * 1.08f - side / 2, home.y + home.h * 0.62f - side,
+            side, side};
+}
+
 Box PickScene::foundBox(const Table& table) const {
     const Box stage = layout_.stage();
     if (table.heard.empty() || isPlaced(table.item)) {
@@ -134,8 +177,7 @@ Box PickScene::foundBox(const Table& table) const {
 }
 
 void PickScene::drawStage(Painter& painter, const Table& table) const {
-    if (table.item.skill.task == Task::odd_one_out)
-        painter.art("home-nest", layout_.homes(1).front().art);
+    if (isOddOne(table.item)) painter.art("home-nest", layout_.homes(1).front().art);
     if (!isPlaced(table.item)) return;
     for (const Box& seat : layout_.tiles({false, false})) {
         const float w = seat.w * 1.34f, h = w * 110 / 150;
@@ -152,7 +194,8 @@ void PickScene::drawHeard(Painter& painter, Millis now) const {
     const Table all = table();
     const Show show = telling_.show(now);
     drawStage(painter, all);
-    const auto boxes = heardBoxes(all);
+    // What is asked makes room for what belongs to it.
+    const auto boxes = isRight() ? besideBoxes(all) : heardBoxes(all);
     for (std::size_t i = 0; i < boxes.size(); ++i) {
         const bool shown = (show.kind == Show::Kind::tile && show.index == static_cast<int>(i)) ||
                            (show.kind == Show::Kind::subject && all.heard[i].clip.empty());
@@ -160,39 +203,42 @@ void PickScene::drawHeard(Painter& painter, Millis now) const {
         paint(painter, all.heard[i], boxes[i], shown || held ? Stand::lifted : Stand::resting);
         if (shown && telling_.isSounding(now)) painter.speaking(boxes[i]);
     }
-    if (!isRight() || all.item.skill.task != Task::odd_one_out) return;
+    if (!isRight() || !isOddOne(all.item)) return;
     // The ones that rhyme live together.
-    const Box home = layout_.homes(1).front().art;
-    const float side = home.h * 0.56f;
+    const auto stones = layout_.stones(all.choices.size());
     std::size_t mate = 0;
     for (std::size_t place = 0; place < all.choices.size(); ++place) {
         if (place == all.right) continue;
-        const float x = home.centre().x + (static_cast<float>(mate) -
-                                           0.5f * static_cast<float>(all.choices.size() - 2)) *
-                                              side * 1.08f;
-        const Box seat = {x - side / 2, home.y + home.h * 0.62f - side, side, side};
+        const Box seat = mateBox(all, mate);
         const bool shown = show.kind == Show::Kind::tile && show.index == static_cast<int>(mate);
-        const Box box = movedTo(seat, glides_.at(nameAt(place), seat.centre(), now));
-        paint(painter, all.choices[place], box, shown ? Stand::lifted : Stand::resting);
+        const Point centre = glides_.at(nameAt(place), seat.centre(), now);
+        paint(painter, all.choices[place], onItsWay(stones[place], seat, centre),
+              shown ? Stand::lifted : Stand::resting);
         ++mate;
     }
-    painter.art("home-nest-front", home);
+    painter.art("home-nest-front", layout_.homes(1).front().art);
 }
 
 void PickScene::drawChoices(Painter& painter, Millis now) const {
     const Table all = table();
     const Show show = telling_.show(now);
     const auto stones = layout_.stones(round_.places());
-    const bool gathers = isRight() && all.item.skill.task == Task::odd_one_out;
+    const bool gathers = isRight() && isOddOne(all.item);
     for (std::size_t place = 0; place < stones.size(); ++place) {
         drawStone(painter, stones[place]);
         const bool is_it = place == all.right;
         if (gathers && !is_it) continue;
         const std::string name = nameAt(place);
-        Box box = placed(name, stones[place], now);
+        Box box = stones[place];
+        if (isRight() && is_it && !gathers) {
+            const Box seat = foundBox(all);
+            box = onItsWay(box, seat, glides_.at(name, seat.centre(), now));
+        } else {
+            box = placed(name, box, now);
+        }
         const bool shown = show.kind == Show::Kind::place && show.index == static_cast<int>(place);
         const bool chosen = round_.chosen() == place;
-        if (round_.picksSounds() && !hand_) box.y -= hint(now) * layout_.px(30);
+        if (!hand_) box.y -= hint(now) * layout_.px(30);
         const bool off = (isTogether() || isRight()) && !is_it;
         if (isOpen() && (chosen || (isTogether() && is_it))) painter.sunBelow(box, 24);
         paint(painter, all.choices[place], box,
@@ -208,12 +254,9 @@ void PickScene::drawExample(Painter& painter, int step, Millis now) const {
     const Table all = exampleTable();
     drawStage(painter, all);
     const bool found = step >= SolvedStep::found;
-    const auto boxes = heardBoxes(all);
-    // The asked thing makes room for what belongs to it.
-    const auto beside = layout_.compared(boxes.size() + 1);
-    const bool moves_over = found && !boxes.empty() && !isPlaced(all.item);
+    const auto boxes = found ? besideBoxes(all) : heardBoxes(all);
     for (std::size_t i = 0; i < boxes.size(); ++i) {
-        const Box box = moves_over ? beside[i] : boxes[i];
+        const Box& box = boxes[i];
         const bool part = step == SolvedStep::heard_part;
         const bool sounds = step == SolvedStep::heard + static_cast<int>(i) || part;
         paint(painter, all.heard[i], box, sounds ? Stand::lifted : Stand::resting);
@@ -223,19 +266,39 @@ void PickScene::drawExample(Painter& painter, int step, Millis now) const {
     const auto stones = layout_.stones(all.choices.size());
     for (std::size_t place = 0; place < stones.size(); ++place) {
         drawStone(painter, stones[place]);
-        if (found && place == all.right) continue;
-        const bool named = step == SolvedStep::named + static_cast<int>(place);
+        if (found && (place == all.right) != isOddOne(all.item)) continue;
+        const bool told = found && step == SolvedStep::found_part;
+        const bool named = told || step == SolvedStep::named + static_cast<int>(place);
         paint(painter, all.choices[place], stones[place], named ? Stand::lifted : Stand::resting);
         if (named && telling_.isSounding(now)) painter.speaking(stones[place]);
     }
-    if (!found) return;
-    const Box seat = foundBox(all);
+    if (found) drawFound(painter, all, step, now);
+}
+
+void PickScene::drawFound(Painter& painter, const Table& table, int step, Millis now) const {
+    const auto stones = layout_.stones(table.choices.size());
     const float way = step == SolvedStep::found ? exampleMotion(now) : 1;
-    const Box box = movedTo(seat, between(stones[all.right].centre(), seat.centre(), way));
-    paint(painter, all.choices[all.right], box, Stand::lifted);
-    const bool part = step == SolvedStep::found_part;
-    if ((step == SolvedStep::found || part) && telling_.isSounding(now)) painter.speaking(box);
-    if (part) painter.bracket(partOf(all.choices[all.right], box));
+    const auto boxOf = [&](std::size_t place, const Box& seat) {
+        return onItsWay(stones[place], seat, between(stones[place].centre(), seat.centre(), way));
+    };
+    if (!isOddOne(table.item)) {
+        const Piece& right = table.choices[table.right];
+        const Box box = boxOf(table.right, foundBox(table));
+        const bool part = step == SolvedStep::found_part;
+        paint(painter, right, box, Stand::lifted);
+        if ((step == SolvedStep::found || part) && telling_.isSounding(now)) painter.speaking(box);
+        if (part) painter.bracket(partOf(right, box));
+        return;
+    }
+    std::size_t mate = 0;
+    for (std::size_t place = 0; place < table.choices.size(); ++place) {
+        if (place == table.right) continue;
+        const bool told = step == (mate == 0 ? SolvedStep::found : SolvedStep::heard_part);
+        paint(painter, table.choices[place], boxOf(place, mateBox(table, mate)),
+              told ? Stand::lifted : Stand::resting);
+        ++mate;
+    }
+    painter.art("home-nest-front", layout_.homes(1).front().art);
 }
 
 void PickScene::drawRound(Painter& painter, Millis now) const {

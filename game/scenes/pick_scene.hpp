@@ -41,6 +41,12 @@ class PickScene final : public RoundScene {
     Table table() const;
     Table exampleTable() const;
     std::vector<Box> heardBoxes(const Table& table) const;
+    /// The same, with room left for what belongs to it.
+    std::vector<Box> besideBoxes(const Table& table) const;
+    /// Where the ones that rhyme lie in their nest.
+    Box mateBox(const Table& table, std::size_t mate) const;
+    /// The right choice begins to go where it belongs; of an odd one out the others do.
+    void settle(Millis now);
     /// Where the right choice goes to be with what is asked.
     Box foundBox(const Table& table) const;
     void drawStage(Painter& painter, const Table& table) const;
@@ -48,6 +54,8 @@ class PickScene final : public RoundScene {
     void drawChoices(Painter& painter, Millis now) const;
     void drawStone(Painter& painter, const Box& box) const;
     void drawExample(Painter& painter, int step, Millis now) const;
+    /// What an example has found, on its way to where it belongs.
+    void drawFound(Painter& painter, const Table& table, int step, Millis now) const;
 
     PickRound round_;
     const exercise::Item* example_;  // of the pack; null when it has none

@@ -11,9 +11,11 @@ constexpr Millis kSettles = 450;  // after a place has come up, before its pictu
 constexpr int kLiftedAfter = 7;   // frames of a drag, the lift's own motion being over
 
 bool isTold(const std::string& place) {
-    constexpr std::string_view kTold = "explain";
-    return place.size() >= kTold.size() &&
-           place.compare(place.size() - kTold.size(), kTold.size(), kTold) == 0;
+    const auto endsOn = [&place](std::string_view end) {
+        return place.size() >= end.size() &&
+               place.compare(place.size() - end.size(), end.size(), end) == 0;
+    };
+    return endsOn("explain") || endsOn("example");
 }
 
 }  // namespace
@@ -28,7 +30,7 @@ void Photographer::look(Millis now, const Frame& frame, bool drags) {
         dragged_ = 0;
         places_.push_back(place);
     }
-    // An explanation comes up piece by piece: its picture is the last one of it.
+    // An explanation or an example comes up piece by piece: its picture is its last one.
     if (!taken_ && !isTold(place_) && now >= since_ + kSettles && !table_.app().isMoving(now)) {
         taken_ = true;
         take(frame, place_);
