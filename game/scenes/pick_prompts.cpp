@@ -95,6 +95,8 @@ void Prompts::addSolved(Script& script, const exercise::Item& item, bool names) 
         add(script, heard.front().part, kApart, step(SolvedStep::heard_part));
     if (!right.part.empty() && !heard.empty())
         add(script, right.part, kApart, step(SolvedStep::found_part));
+    if (item.skill.task == Task::rhyme_sort)
+        addPhrase(script, say::kSortShow, kRest, step(SolvedStep::done));
 }
 
 Script Prompts::ask(const PickRound& round, Asking asking, const exercise::Item* example) const {

@@ -28,10 +28,10 @@ enum class Asking : std::uint8_t { first_time, first, next, again };
 enum class ChangeStep : std::uint8_t { begin, take, put, changed, come_out };
 
 /// How far the example of a pick or a sort has come: which piece is heard, which choice is named,
-/// then the right one found, and the deciding parts of both.
+/// then the right one found, the deciding parts of both, and what that tells.
 struct SolvedStep {
     static constexpr int intro = 0, heard = 1, named = 10, found = 20, heard_part = 21,
-                         found_part = 22;
+                         found_part = 22, done = 23;
 };
 
 class Prompts {

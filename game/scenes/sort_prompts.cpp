@@ -12,7 +12,8 @@ Script Prompts::ask(const SortRound& round, Asking asking, const exercise::Item*
     const Pieces pieces(pack_, question.item());
     const bool is_rhyme = question.item().skill.task == exercise::Task::rhyme_sort;
     Script script;
-    if (is_rhyme && asking == Asking::first_time) addPhrase(script, say::kSortShow, 0);
+    if (is_rhyme && asking == Asking::first_time && example == nullptr)
+        addPhrase(script, say::kSortShow, 0);
     if (example != nullptr) addSolved(script, *example, true);
     if (example != nullptr || asking == Asking::again) addPhrase(script, say::kNowYou, kRest);
     const bool moves = asking == Asking::first_time || asking == Asking::again;
