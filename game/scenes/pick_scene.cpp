@@ -170,7 +170,8 @@ Box PickScene::foundBox(const Table& table) const {
     const Box stage = layout_.stage();
     if (table.heard.empty() || isPlaced(table.item)) {
         const float side = layout_.touchPx(176);
-        return {stage.centre().x - side / 2, stage.y, side, side};
+        const float above = layout_.tiles({false, false}).front().y - layout_.gap() - side;
+        return {stage.centre().x - side / 2, std::max(stage.y, above), side, side};
     }
     const auto boxes = layout_.compared(table.heard.size() + 1);
     return boxes.back();

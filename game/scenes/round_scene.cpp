@@ -62,8 +62,11 @@ void RoundScene::enter(Millis now) {
         right_at_ = now;
     } else {
         const bool again = question().tryNumber() > 1;
-        ask(again ? Asking::again : first_time_ ? Asking::first_time : Asking::first, now);
+        // Who comes back from the adult's page has seen the example, unless she was seeing it.
+        const bool is_new = first_time_ && (!was_entered_ || shows_example_);
+        ask(again ? Asking::again : is_new ? Asking::first_time : Asking::first, now);
     }
+    was_entered_ = true;
 }
 
 void RoundScene::ask(Asking asking, Millis now) {

@@ -93,6 +93,7 @@ class RoundScene : public Scene {
     Millis settledAt() const;
 
     Asking asking_ = Asking::first;
+    bool was_entered_ = false;
     bool shows_example_ = false;
     int hearings_ = 1;
     Millis prompt_end_ = 0;
