@@ -143,10 +143,12 @@ void Prompts::addSolution(Script& script, const Question& question) const {
     const auto heard = pieces.heard();
     for (std::size_t i = 0; i < heard.size(); ++i)
         add(script, heard[i].clip, kBeat, at(Kind::tile, i));
-    const auto mates =
-        question.item().skill.task == Task::odd_one_out ? pieces.mates() : std::vector<Piece>{};
-    for (std::size_t i = 0; i < mates.size(); ++i)
-        add(script, mates[i].clip, kBeat, at(Kind::tile, i));
+    // Of an odd one, the others in the order in which they lie.
+    for (std::size_t place = 0, mate = 0; place < question.places(); ++place) {
+        if (question.item().skill.task != Task::odd_one_out || place == question.rightPlace())
+            continue;
+        add(script, pieces.choice(question.choiceAt(place)).clip, kBeat, at(Kind::tile, mate++));
+    }
     const Piece right = pieces.answer();
     const bool is_said = !heard.empty() && heard.back().clip == right.clip;
     if (!is_said) add(script, right.clip, kBeat, at(Kind::place, question.rightPlace()));

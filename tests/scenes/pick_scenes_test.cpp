@@ -161,6 +161,18 @@ TEST_CASE("Pick: a letter is not named before the answer, nor is its sound said"
     }
 }
 
+TEST_CASE("Pick: an odd one found, the others are named in the order in which they lie") {
+    const Alone alone({Unit::onset_rime, Task::odd_one_out});
+    std::vector<std::string> named;
+    for (const std::string& name : alone.player.app().touchables())
+        if (name.rfind("choice:", 0) == 0) named.push_back("word:" + name.substr(7));
+    const std::string right = *alone.player.app().rightTouch();
+    alone.player.tap(right);
+    std::erase(named, "word:" + right.substr(7));
+    named.push_back("word:" + right.substr(7));
+    CHECK(alone.saidLast() == named);
+}
+
 TEST_CASE("Pick: what is asked about can be heard again by touching it") {
     const Alone alone({Unit::onset_rime, Task::rhyme_judge});
     Player& player = alone.player;
