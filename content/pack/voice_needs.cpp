@@ -5,6 +5,7 @@
 #include "content/exercise/compared.hpp"
 #include "content/exercise/letter_table.hpp"
 #include "content/exercise/phrases.hpp"
+#include "content/exercise/tune.hpp"
 #include "content/pack/pack_builder.hpp"
 
 namespace wrenlet::pack {
@@ -32,7 +33,7 @@ class Needs {
         add({exercise::partClip(sounds), "/" + speech::ipa(sounds) + "/", sounds, Kind::part});
     }
     void sentence(const exercise::Sentence& sentence) {
-        const bool question = !sentence.text.empty() && sentence.text.back() == '?';
+        const bool question = exercise::tuneOf(sentence) == exercise::Tune::asking;
         add({exercise::sentenceClip(sentence.id), sentence.text, {}, Kind::sentence, question});
         for (const exercise::SpokenWord& word : sentence.words)
             add({exercise::spokenClip(word.text), word.text, {}, Kind::word});

@@ -119,6 +119,22 @@ bool hasVowel(const Pronunciation& sounds) {
                        [](const speech::Sound& sound) { return speech::isVowel(sound.phoneme); });
 }
 
+/// The end read faster and faster, so that its pitch rises: the synthesizer asks as it tells.
+Pcm risen(const Pcm& said) {
+    constexpr double kLast = 0.5, kSteepest = 2.2;  // s, and times as high at the very end
+    const auto size = static_cast<double>(said.samples.size());
+    const double from = std::max(0.0, size - kLast * said.rate);
+    Pcm out;
+    out.rate = said.rate;
+    for (double at = 0; at + 1 < size;) {
+        const auto index = static_cast<std::size_t>(at);
+        const float part = static_cast<float>(at - static_cast<double>(index));
+        out.samples.push_back(said.samples[index] * (1 - part) + said.samples[index + 1] * part);
+        at += at < from ? 1 : 1 + (kSteepest - 1) * (at - from) / (size - from);
+    }
+    return out;
+}
+
 constexpr speech::Sound kOpenVowel{Phoneme::ah, speech::Stress::primary};
 
 }  // namespace
@@ -173,8 +189,10 @@ DemoVoice::DemoVoice(const speech::Lexicon& lexicon)
 DemoVoice::~DemoVoice() = default;
 
 Pcm DemoVoice::say(const VoiceNeed& need) const {
-    if (need.kind == Kind::sentence || need.kind == Kind::phrase)
-        return broughtTo(atRate(spoken(engine_->sayText(need.text)), kClipRate), kWordLufs);
+    if (need.kind == Kind::sentence || need.kind == Kind::phrase) {
+        const Pcm said = spoken(engine_->sayText(need.text));
+        return broughtTo(atRate(need.question ? risen(said) : said, kClipRate), kWordLufs);
+    }
 
     Pronunciation sounds = need.sounds;
     if (sounds.empty())

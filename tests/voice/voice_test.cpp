@@ -1,6 +1,8 @@
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <cmath>
+#include <vector>
 
 #include "editor/voice/audio_file.hpp"
 #include "editor/voice/demo_voice.hpp"
@@ -26,6 +28,48 @@ Pcm sine(double hertz, double dbfs, double seconds) {
 pack::VoiceNeed word(std::string_view text) {
     return {"word:" + std::string(text), std::string(text), fixtures::said(text),
             pack::VoiceNeed::Kind::word};
+}
+
+pack::VoiceNeed sentence(const char* text, bool asks) {
+    return {"sentence:1", text, {}, pack::VoiceNeed::Kind::sentence, asks};
+}
+
+/// Hz of each voiced window of 60 ms, one every 10 ms, by autocorrelation.
+std::vector<double> pitches(const Pcm& said) {
+    std::vector<double> found;
+    const auto window = static_cast<std::size_t>(said.rate * 6 / 100);
+    const auto shortest = static_cast<std::size_t>(said.rate / 240);
+    const auto longest = static_cast<std::size_t>(said.rate / 60);
+    const auto step = static_cast<std::size_t>(said.rate / 100);
+    for (std::size_t at = 0; at + window + longest < said.samples.size(); at += step) {
+        const auto like = [&](std::size_t lag) {
+            double both = 0, here = 1e-9, there = 1e-9;
+            for (std::size_t i = at; i < at + window; i += 4) {
+                const auto a = static_cast<double>(said.samples[i]);
+                const auto b = static_cast<double>(said.samples[i + lag]);
+                both += a * b;
+                here += a * a;
+                there += b * b;
+            }
+            return here / static_cast<double>(window) < 1e-5 ? 0 : both / std::sqrt(here * there);
+        };
+        std::size_t best = shortest;
+        double most = 0;
+        for (std::size_t lag = shortest; lag <= longest; lag += 4)
+            if (like(lag) > most) most = like(best = lag);
+        if (most > 0.7) found.push_back(static_cast<double>(said.rate) / static_cast<double>(best));
+    }
+    return found;
+}
+
+/// How much higher it ends than it lies in its middle.
+double rise(const Pcm& said) {
+    std::vector<double> all = pitches(said);
+    REQUIRE(all.size() > 20);
+    std::vector<double> end(all.end() - 5, all.end());
+    std::sort(end.begin(), end.end());
+    std::sort(all.begin(), all.end());
+    return end[2] / all[all.size() / 2];
 }
 
 pack::VoiceNeed lone(speech::Phoneme phoneme) {
@@ -91,6 +135,22 @@ TEST_CASE("Demo voice: what is said follows the sounds and not the spelling") {
     const Pcm of_rain = voice.say(bow);
     bow.sounds = {{speech::Phoneme::b}, {speech::Phoneme::aw, speech::Stress::primary}};
     CHECK(of_rain.samples != voice.say(bow).samples);
+}
+
+TEST_CASE("Demo voice: what asks ends higher than it began, and what tells does not") {
+    const auto lexicon = fixtures::dictionary();
+    const DemoVoice voice(lexicon);
+    for (const char* text :
+         {"Can the frog hop?", "Is the fish under the log?", "Can we find the little key?",
+          "Did a mouse run into the house?", "Can the goat sleep?", "Did the sun go down?"}) {
+        const double asking = rise(voice.say(sentence(text, true)));
+        CHECK(asking > 1.12);
+    }
+    for (const char* text : {"The frog can hop.", "The fish is under the log.", "A duck swims by.",
+                             "The goat sleeps.", "I see a bee."}) {
+        const double telling = rise(voice.say(sentence(text, false)));
+        CHECK(telling < 1.02);
+    }
 }
 
 TEST_CASE("Audio files: an encoded clip keeps its length to the frame") {
