@@ -37,6 +37,7 @@ class PickScene final : public RoundScene {
         const exercise::Item& item;
         std::vector<Piece> heard, choices;  // in the order in which they lie
         std::size_t right;                  // place of the answer
+        bool isOddOne() const { return item.skill.task == exercise::Task::odd_one_out; }
     };
     Table table() const;
     Table exampleTable() const;
