@@ -46,6 +46,7 @@ std::vector<Column> columns() {
             column("p >= .9", Measure::missed_at_90, Better::higher),
             column("in 80 %", Measure::coverage80, Better::within, kCovered),
             column("log loss", Measure::log_loss, Better::lower),
+            column("(child's)", Measure::log_loss_child, Better::lower),
             column("(BKT's)", Measure::log_loss_bkt, Better::lower),
             column("taps", Measure::tap_found, Better::higher),
             column("(slow)", Measure::tap_found_slow, Better::higher),

@@ -26,6 +26,7 @@ std::string_view nameOf(Measure measure) {
                                                     "missed_at_90",
                                                     "coverage80",
                                                     "log_loss",
+                                                    "log_loss_child",
                                                     "log_loss_bkt",
                                                     "tap_found",
                                                     "tap_found_slow",

@@ -24,6 +24,7 @@ enum class Measure : std::uint8_t {
     missed_at_90,     // share truly missed of rows with p_missed >= 0.9
     coverage80,       // share of true shares known within their 80 % range
     log_loss,         // of each answer after the first session, natural logarithm
+    log_loss_child,   // of the child's own chance of a right answer, on the same answers: the floor
     log_loss_bkt,     // of the fitted BKT's reader on the same answers
     tap_found,        // share of tappers found within 12 items
     tap_found_slow,   // of those who take their time
@@ -31,7 +32,7 @@ enum class Measure : std::uint8_t {
     missed_at_first,  // share of rows missed before any practice
     right,            // share of right answers
 };
-inline constexpr std::size_t kMeasures = 15;
+inline constexpr std::size_t kMeasures = 16;
 std::string_view nameOf(Measure measure);
 
 struct Share {
