@@ -57,8 +57,9 @@ void count(Mastery::Belief& belief, bool right) {
 }  // namespace
 
 Reading readingOf(const Known& known) {
-    const Known place{{known.task.mean, known.task.variance + kModel.task_variance},
-                      {known.sound.mean, known.sound.variance + kModel.sound_variance}};
+    const Known place{
+        {known.task.mean + kModel.task_reads_low, known.task.variance + kModel.task_variance},
+        {known.sound.mean + kModel.sound_reads_low, known.sound.variance + kModel.sound_variance}};
     const double low = quantile(place, .1), high = quantile(place, .9);
     return {chanceBelow(place, kModel.known_from), low < kModel.closed ? 0 : low,
             quantile(place, .5), high > 1 - kModel.closed ? 1 : high};

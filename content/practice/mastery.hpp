@@ -14,8 +14,9 @@
 // give the same state to the last bit.
 //
 // P(missed) is the chance that she knows less than .6 of a place; the range of the share known is
-// 80 % wide. Both speak of knowing: guessing and slips are out of them. Simulated children are what
-// the constants were set on, and no evidence about real ones.
+// 80 % wide. Both speak of knowing: guessing and slips are out of them, and they are read a little
+// above the beliefs (task_reads_low in policy.hpp). Simulated children are what the constants were
+// set on, and no evidence about real ones.
 #pragma once
 
 #include <cstdint>

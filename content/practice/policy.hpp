@@ -32,7 +32,7 @@ struct Model {
 
     double guess_over_chance = .055;
     double most_guess = .6;
-    double slip = .1;
+    double slip = .055;
 
     // An answer makes a question surer than it makes its parts, each by itself: their errors cancel
     // out. Beliefs that are kept apart can hold one of the two. At 0 every part is as sure as it is
@@ -57,6 +57,10 @@ struct Model {
     double steady_to = .1;       // and to which it is called steady
     double task_variance = .15;  // of a place's items among each other, beside what is believed
     double sound_variance = .1;
+    // What is believed comes out a little low: to read an answer well, guessing is taken to be
+    // likelier than it is, and each side is known only through the other. In log-odds, of each.
+    double task_reads_low = .36;
+    double sound_reads_low = .36;
     double closed = .06;  // an end of a range nearer than this to none or all is none or all
 };
 inline constexpr Model kModel;
@@ -136,17 +140,17 @@ struct Policy {
 
     // How hard it may be. Success is weighed against worth by a pull: where the day goes well, what
     // is hard and teaches most is asked; where it goes badly, what the child can do.
-    double aim = .68;        // share of right answers of a day
-    double aim_tries = 6;    // that share counts as so many answers before the first one
-    double pull = 1.9;       // for each 1 of likeliness of success, on a day as aimed at
-    double pull_slope = 95;  // more of it, for each 1 that the day's share falls short
+    double aim = .71;         // share of right answers of a day
+    double aim_tries = 6;     // that share counts as so many answers before the first one
+    double pull = 1.9;        // for each 1 of likeliness of success, on a day as aimed at
+    double pull_slope = 140;  // more of it, for each 1 that the day's share falls short
     double pull_least = 0;
     double sure = .85;  // likeliness of success that is as good as certain
 
     // What came just now makes way.
     double again_today = .05;    // for each time the place was asked in this session
     double just_now = .14;       // asked as one of the last two
-    double skill_today = .1;     // for each time the skill was asked in this session
+    double skill_today = .07;    // for each time the skill was asked in this session
     double times_seen = .57;     // for each time the item was asked lately, three at most
     std::size_t lately = 400;    // answers
     double another_task = .035;  // for leaving the last item's skill
@@ -156,7 +160,9 @@ struct Policy {
     int warm_up_items = 2;                          // the first ones are the likeliest to succeed
     std::int64_t days_until_due[4] = {1, 2, 4, 8};  // after 1, 2, 3, 4 and more right in a row
 
-    int focus_skills = 2;  // today's
+    int focus_skills = 2;    // today's
+    int new_skills = 4;      // most skills begun in one session; pinned ones may always begin
+    double easy_skill = .8;  // and those that are likely known so well
 
     // Hard rules.
     int places_running = 2;  // most answers in one place running

@@ -27,12 +27,17 @@ struct Outlook {
     bool in_focus = false;
     bool missed_before = false;
     bool is_due = false;
+    bool is_held_back = false;
 };
 
 struct Candidate {
     Entry entry;
     double score = 0;
 };
+
+bool isIn(const std::vector<Skill>& skills, Skill skill) {
+    return std::find(skills.begin(), skills.end(), skill) != skills.end();
+}
 
 class Choice {
   public:
@@ -46,6 +51,7 @@ class Choice {
     }
     const Item& itemOf(const Entry& entry) const { return bank_.items()[entry.item]; }
     void lookAtPlaces();
+    void holdBackNewSkills();
     void lookAhead();
     Outlook outlookOf(const Question& question) const;
     std::vector<std::uint8_t> keptOrder(const Item& item) const;
@@ -78,6 +84,7 @@ class Choice {
     };
     std::vector<Place> places_;
     std::map<Skill, int> skill_today_;
+    std::vector<Skill> held_back_;                       // new, and not today's to begin
     std::unordered_map<std::uint64_t, int> times_seen_;  // lately, by the item's key
     std::vector<Outlook> outlooks_;                      // by question
 };
@@ -102,7 +109,25 @@ Choice::Choice(const Policy& policy, const Situation& situation, const Mastery& 
     for (const Response& response : situation.history.last(lately))
         if (response.isEvidence()) ++times_seen_[QuestionBank::keyOf(response.item)];
     lookAtPlaces();
+    holdBackNewSkills();
     lookAhead();
+}
+
+void Choice::holdBackNewSkills() {
+    std::vector<Skill> hard;
+    int begun = 0;
+    for (const auto& row : exercise::skillTable()) {
+        const Features features = featuresOf(row.id, {});
+        const auto today = skill_today_.find(row.skill);
+        const int times = today == skill_today_.end() ? 0 : today->second;
+        if (mastery_.belief(features.task().back()).seen > times || isIn(pinned_, row.skill))
+            continue;
+        begun += times > 0;
+        if (times == 0 &&
+            aboutKnown(mastery_.sum(features.task_ease, features.task())) < policy_.easy_skill)
+            hard.push_back(row.skill);
+    }
+    if (begun >= policy_.new_skills) held_back_ = std::move(hard);
 }
 
 void Choice::lookAtPlaces() {
@@ -180,23 +205,23 @@ void Choice::lookAhead() {
 
 /// All but what is believed.
 Outlook Choice::outlookOf(const Question& question) const {
-    const auto isIn = [&question](const std::vector<Skill>& skills) {
-        return std::find(skills.begin(), skills.end(), question.skill) != skills.end();
-    };
+    const bool is_pinned = isIn(pinned_, question.skill);
     const Place& place = places_[question.place];
     Outlook outlook;
-    outlook.in_focus = isIn(focus_);
+    outlook.in_focus = isIn(focus_, question.skill);
+    outlook.is_held_back = isIn(held_back_, question.skill);
     outlook.missed_before = place.missed_before;
     outlook.is_due = place.overdue >= 0;
     const auto skill_today = skill_today_.find(question.skill);
     const bool leaves =
         !today_.empty() && today_.back()->skill != exercise::rowOf(question.skill).id;
-    outlook.score =
-        policy_.focus * outlook.in_focus + policy_.pinned * isIn(pinned_) +
-        policy_.missed * place.missed_before + policy_.overdue * std::max(0.0, place.overdue) -
-        policy_.again_today * place.today - policy_.just_now * place.just_now -
-        policy_.skill_today * (skill_today == skill_today_.end() ? 0 : skill_today->second) -
-        policy_.another_task * leaves;
+    outlook.score = policy_.focus * outlook.in_focus + policy_.pinned * is_pinned +
+                    policy_.missed * place.missed_before +
+                    policy_.overdue * std::max(0.0, place.overdue) -
+                    policy_.again_today * place.today - policy_.just_now * place.just_now -
+                    policy_.skill_today *
+                        (is_pinned || skill_today == skill_today_.end() ? 0 : skill_today->second) -
+                    policy_.another_task * leaves;
     return outlook;
 }
 
@@ -276,6 +301,7 @@ std::vector<Candidate> Choice::allowed() const {
     std::vector<Candidate> candidates;
     int fewest_steps = 1'000;
     for (const Entry& entry : bank_.entries()) {
+        if (outlooks_[entry.question].is_held_back) continue;
         const Item& item = itemOf(entry);
         const bool is_fixed = item.choices.size() == 1 || exercise::keepsOrder(item);
         const int steps = rules_.stepsToAllow(

@@ -68,6 +68,10 @@ class Scheduler {
 /// In a pack too small to keep them all they give way one after another: (3) to 40, 20 and 10, then
 /// (4) with 20, 10, 5, 2 and 1 of (3), then (2), then (1); an item twice running comes last of all.
 ///
+/// A session begins few skills that the child was never asked for (Policy::new_skills), but for
+/// those she likely knows well and those that are pinned: each begins with an example that takes
+/// its time.
+///
 /// Choices stand in a shuffled order that keeps (1). They keep their places while a sort goes on,
 /// and a count's stand in the order of its numbers; then (1) decides which item may be asked.
 ///

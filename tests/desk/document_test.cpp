@@ -103,7 +103,7 @@ TEST_CASE("What stands out first is what most children miss, with their names") 
 TEST_CASE("A child's page says in a sentence what is missed and counts the rest") {
     const OpenedClass opened = rhymers();
     const ChildStory ben = storyOf(opened, 1);
-    CHECK(ben.summary == "Misses rhyme ɛn. Growing on 1 of 2 places.");
+    CHECK(ben.summary == "Misses rhyme ɛn. Steady on 1 of 2 places.");
     CHECK(ben.facts.substr(0, 21) == "40 answers on 2 days,");
     REQUIRE(ben.groups.size() == 1);
     REQUIRE(ben.groups[0].rows.size() == 2);

@@ -4,11 +4,13 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 #include "content/common/random.hpp"
 #include "content/exercise/item_maker.hpp"
 #include "content/exercise/sentence.hpp"
 #include "content/practice/focus.hpp"
+#include "content/practice/policy.hpp"
 #include "content/practice/session_plan.hpp"
 #include "tests/fixtures/dictionary.hpp"
 
@@ -238,7 +240,7 @@ TEST_CASE("Scheduler: a skill that the teacher pinned is in the focus") {
     REQUIRE(focus.size() == 2);
     CHECK(focus[0] == "syllable.blend");
 
-    // And asked above all others.
+    // And asked above all others, as often as the hard rules let it.
     const auto asked = [&](std::vector<std::string> pins) {
         Simulated child(items);
         child.pinned = std::move(pins);
@@ -247,8 +249,56 @@ TEST_CASE("Scheduler: a skill that the teacher pinned is in the focus") {
                              [](const auto& row) { return row.skill == "phoneme.blend"; });
     };
     const auto pins = asked({"phoneme.blend"});
-    CHECK(pins >= 15);
+    CHECK(pins >= 20);
     CHECK(pins > 3 * asked({}));
+}
+
+TEST_CASE("Scheduler: a day begins few skills that are hard for the child") {
+    const auto items = manyItems();
+    const Mastery nothing;
+    // What is likely known well may always begin; that is judged before any answer here.
+    const auto isHard = [&](std::string_view id) {
+        const Features features = featuresOf(id, {});
+        return aboutKnown(nothing.sum(features.task_ease, features.task())) < kPolicy.easy_skill;
+    };
+    Policy two = kPolicy;
+    two.new_skills = 2;
+    const QuestionBank bank(items);
+    const auto begun = [&](const Policy& policy, std::vector<std::string> pins) {
+        Mastery mastery;
+        std::vector<Response> history;
+        std::set<std::string> skills;
+        for (int asked = 0; asked < 40; ++asked) {
+            Situation situation;
+            situation.bank = &bank;
+            situation.history = history;
+            situation.mastery = &mastery;
+            situation.pinned = pins;
+            situation.session = 1;
+            situation.asked_so_far = asked;
+            const auto next = PracticeScheduler(policy).next(situation);
+            REQUIRE(next.has_value());
+            const Item& item = items[next->item];
+            Response response;
+            response.session = 1;
+            response.item = item.id;
+            response.skill = exercise::rowOf(item.skill).id;
+            response.turns_on = item.turns_on;
+            for (const auto& choice : item.choices) response.choices.push_back(choice.id);
+            response.right = item.choices[item.answer].id;
+            response.chosen = item.choices[item.answer == 0 ? 1 : 0].id;  // nothing gets easier
+            if (isHard(response.skill)) skills.insert(response.skill);
+            history.push_back(response);
+            mastery.add(response);
+        }
+        return skills;
+    };
+    Policy any = kPolicy;
+    any.new_skills = 100;
+    CHECK(begun(any, {}).size() > 2);
+    CHECK(begun(two, {}).size() <= 2);
+    const auto pinned = begun(two, {"phoneme.blend"});
+    CHECK(pinned.contains("phoneme.blend"));
 }
 
 TEST_CASE("Scheduler: a pack of one item is asked again rather than nothing") {
