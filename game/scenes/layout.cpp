@@ -7,7 +7,8 @@ namespace wrenlet::game {
 namespace {
 
 constexpr float kTouchMm = 20, kGapMm = 5, kEdgeMm = 4.5f;
-constexpr float kControl = 96, kWren = 190, kCard = 176, kTile = 124, kLeafBox = 156;
+constexpr float kControl = 96, kWren = 190, kCard = 176, kStoneBelow = 10, kTile = 124,
+                kLeafBox = 156;
 constexpr float kHomeW = 360, kHomeH = 260, kHeadOverlap = 44;
 constexpr std::size_t kMostBadges = 24;
 
@@ -183,6 +184,7 @@ std::vector<Box> Layout::stones(std::size_t count) const {
     Box area = pieces();
     area.w = isPortrait() ? area.w : stage().w;
     const float side = touchPx(kCard);
+    if (!isPortrait()) area.y -= px(kStoneBelow);
     return rowIn(area, count, side, side, std::max(gap_, px(count > 3 ? 24 : 48)));
 }
 

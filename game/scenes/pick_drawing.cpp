@@ -92,7 +92,7 @@ void PickScene::drawStage(Painter& painter, const Table& table) const {
 
 void PickScene::drawStone(Painter& painter, const Box& box) const {
     const float w = box.w * 1.24f, h = w * 70 / 220;
-    painter.art("stone", {box.centre().x - w / 2, box.y + box.h - h * 0.36f, w, h});
+    painter.art("stone", {box.centre().x - w / 2, box.y + box.h - h * 0.58f, w, h});
 }
 
 void PickScene::drawHeard(Painter& painter, Millis now) const {

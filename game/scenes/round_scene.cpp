@@ -244,7 +244,7 @@ void RoundScene::drawChoices(Painter& painter, Millis now) const {
         const std::string name = "choice:" + wordAt(place);
         const Box box = movedTo(stones[place], glides_.at(name, stones[place].centre(), now));
         const float w = box.w * 1.24f, h = w * 70 / 220;
-        painter.art("stone", {box.centre().x - w / 2, box.y + box.h - h * 0.36f, w, h});
+        painter.art("stone", {box.centre().x - w / 2, box.y + box.h - h * 0.58f, w, h});
         const bool shown = show.kind == Show::Kind::place && show.index == static_cast<int>(place);
         const bool is_it = place == question().rightPlace();
         const bool off = (isTogether() || isRight()) && !is_it;
