@@ -1,5 +1,6 @@
 #include "game/app.hpp"
 
+#include <algorithm>
 #include <set>
 #include <utility>
 
@@ -52,7 +53,7 @@ struct App::State {
           options(chosen),
           layout(screen),
           fingers(screen),
-          setting{parts.voice, parts.pack, options.motion},
+          setting{parts.voice, parts.pack, options.motion, options.scan_pace},
           problems(parts.problems) {
         next = firstChild(parts.list);
         toBadges();
@@ -182,6 +183,12 @@ struct App::State {
                 main->setMotion(setting.motion);
                 if (adult) adult->setMotion(setting.motion);
                 return;
+            case Wish::Kind::scan:
+                setting.scan_pace = nextScanPace(setting.scan_pace);
+                main->setScanPace(setting.scan_pace);
+                if (adult) adult->setScanPace(setting.scan_pace);
+                mark.hide();
+                return;
             case Wish::Kind::close:
                 snapshot();
                 closing = true;
@@ -203,6 +210,48 @@ struct App::State {
         }
     }
 
+    /// The mark goes on by itself only on the child's screens, and never to the way out.
+    bool isScanning() const { return setting.scan_pace > 0 && !adult; }
+    std::vector<std::string> markOrder() const {
+        std::vector<std::string> names;
+        for (const Thing& thing : scene().things())
+            if (!isScanning() || thing.name != "leave") names.push_back(thing.name);
+        return Mark::orderOf(std::move(names));
+    }
+    std::optional<std::string> marked() const { return mark.on(markOrder()); }
+
+    void press(const std::string& thing, Millis now) {
+        scene().touchThing(thing, Touch::Kind::down, now);
+        by_key = true;
+    }
+    void lift(Millis now) {
+        if (by_key) scene().touchThing("", Touch::Kind::up, now);
+        by_key = false;
+        scan_from = now;
+    }
+
+    void scan(Millis now) {
+        if (!isScanning() || scene().isTelling(now)) {
+            scan_from = now;
+        } else if (now >= scan_from + setting.scan_pace) {
+            scan_from = now;
+            mark.move(markOrder(), 1);
+        }
+    }
+
+    /// True when the contact was the switch, and nothing else.
+    bool isSwitch(const Contact& contact, Millis now) {
+        if (!isScanning()) return false;
+        for (const Thing& thing : scene().things())
+            if (thing.name == "leave" && thing.box.contains(contact.at)) return false;
+        if (contact.kind == Contact::Kind::down) {
+            if (const auto thing = marked()) press(*thing, now);
+        } else if (contact.kind != Contact::Kind::move) {
+            lift(now);
+        }
+        return true;
+    }
+
     AppParts parts;
     AppOptions options;
     Layout layout;
@@ -215,6 +264,9 @@ struct App::State {
     std::set<std::pair<exercise::Skill, exercise::Mechanic>> met;  // in this turn
     std::string next;  // the child whose turn would be next
     std::uint64_t sessions = 0;
+    Mark mark;
+    bool by_key = false;   // what is held down is held by a key
+    Millis scan_from = 0;  // since when the mark stands where it is
     bool closing = false;
 };
 
@@ -232,7 +284,26 @@ void App::resize(ScreenSize screen, Millis now) {
 
 void App::touch(const Contact& contact, Millis now) {
     state_->settle(now);
-    for (const Touch& touch : state_->fingers.feed(contact, now)) state_->scene().touch(touch, now);
+    if (!state_->isSwitch(contact, now)) {
+        if (contact.kind == Contact::Kind::down) state_->mark.hide();
+        for (const Touch& touch : state_->fingers.feed(contact, now))
+            state_->scene().touch(touch, now);
+    }
+    state_->settle(now);
+}
+
+void App::key(Key key, bool down, Millis now) {
+    state_->settle(now);
+    if (!down) {
+        if (key == Key::touch || key == Key::leave) state_->lift(now);
+    } else if (key == Key::next || key == Key::previous) {
+        state_->mark.move(state_->markOrder(), key == Key::next ? 1 : -1);
+    } else if (key == Key::touch) {
+        if (const auto thing = state_->marked()) state_->press(*thing, now);
+    } else {
+        state_->press(key == Key::replay ? "replay" : "leave", now);
+        if (key == Key::replay) state_->lift(now);
+    }
     state_->settle(now);
 }
 
@@ -240,10 +311,19 @@ void App::step(Millis now) {
     state_->settle(now);
     state_->scene().step(now);
     state_->settle(now);
+    state_->scan(now);
 }
 
 Frame App::frame(Millis now) const {
-    return state_->scene().frame(now);
+    Frame frame = state_->scene().frame(now);
+    const auto marked = state_->marked();
+    const auto box = marked ? boxOf(*marked) : std::nullopt;
+    if (!box) return frame;
+    Painter painter(state_->layout);
+    painter.markFrame(*box);
+    const Frame over = painter.take();
+    frame.insert(frame.end(), over.begin(), over.end());
+    return frame;
 }
 
 bool App::isMoving(Millis now) const {
@@ -252,7 +332,14 @@ bool App::isMoving(Millis now) const {
 
 std::optional<Millis> App::nextDue(Millis now) const {
     if (!state_->entered) return now;
-    return state_->scene().nextDue(now);
+    auto due = state_->scene().nextDue(now);
+    if (!state_->isScanning() || state_->scene().isTelling(now)) return due;
+    const Millis goes_on = std::max(now + 1, state_->scan_from + state_->setting.scan_pace);
+    return due ? std::min(*due, goes_on) : goes_on;
+}
+
+std::optional<std::string> App::marked() const {
+    return state_->marked();
 }
 
 std::string App::place() const {

@@ -16,6 +16,7 @@
 #include "content/practice/store.hpp"
 #include "game/stage/finger.hpp"
 #include "game/stage/frame.hpp"
+#include "game/stage/mark.hpp"
 #include "game/stage/voice.hpp"
 
 namespace wrenlet::game {
@@ -23,6 +24,7 @@ namespace wrenlet::game {
 struct AppOptions {
     std::optional<std::uint64_t> seed;  // of the next session; drawn from the clock when absent
     bool motion = true;
+    Millis scan_pace = 0;  // one switch: how long the mark stands on a thing; 0: it stays
 };
 
 /// What the app is handed. All must outlive it.
@@ -49,6 +51,9 @@ class App {
 
     void resize(ScreenSize screen, Millis now);
     void touch(const Contact& contact, Millis now);
+    /// A key goes down or up. While the mark goes on by itself, a contact anywhere but on the way
+    /// out is the switch too.
+    void key(Key key, bool down, Millis now);
     /// Lets everything happen that is due at `now`. Time never runs backward.
     void step(Millis now);
     Frame frame(Millis now) const;
@@ -65,6 +70,8 @@ class App {
     std::optional<Box> boxOf(std::string_view name) const;
     /// All such names that are on the screen now.
     std::vector<std::string> touchables() const;
+    /// The thing that is marked for a touch by key or switch.
+    std::optional<std::string> marked() const;
     /// What a child who knows the answer would touch next ("card", then "home:1"); nothing while
     /// there is only listening to do. A drag goes from one such thing to the one that follows it:
     /// a piece counts as lifted from the finger's down on it.

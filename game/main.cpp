@@ -25,6 +25,7 @@ constexpr const char* kUsage =
     "wrenlet CLASSROOM                the game, on the classroom in that folder\n"
     "  --data DIR                     where this tablet keeps its own (~/.local/share/wrenlet)\n"
     "  --full-screen                  F11 does the same\n"
+    "  --switch SECONDS               for one switch: how long the mark stands, 1 to 5\n"
     "  --seed N                       of the first session's chances\n"
     "  --first-frame                  show one frame and end; tells how quick the start is\n"
     "  --off-screen --child-script FILE [--pictures DIR] [--announce]\n"
@@ -33,6 +34,7 @@ constexpr const char* kUsage =
 struct Call {
     std::filesystem::path classroom, data, script, pictures;
     std::optional<std::uint64_t> seed;
+    game::Millis scan_pace = 0;
     bool off_screen = false, full_screen = false, announce = false, first_frame = false;
 };
 
@@ -68,7 +70,12 @@ std::optional<Call> callOf(const std::vector<std::string>& args) {
             call.pictures = args[++i];
         else if (arg == "--seed" && more)
             call.seed = std::strtoull(args[++i].c_str(), nullptr, 10);
-        else if (!arg.empty() && arg[0] != '-' && call.classroom.empty())
+        else if (arg == "--switch" && more) {
+            call.scan_pace =
+                static_cast<game::Millis>(1000 * std::strtod(args[++i].c_str(), nullptr));
+            if (call.scan_pace < game::kQuickestScan || call.scan_pace > game::kSlowestScan)
+                return std::nullopt;
+        } else if (!arg.empty() && arg[0] != '-' && call.classroom.empty())
             call.classroom = arg;
         else
             return std::nullopt;
@@ -180,6 +187,7 @@ int main(int argc, char** argv) {
     options.window.off_screen = call->off_screen;
     options.window.full_screen = call->full_screen;
     options.app.seed = call->seed;
+    options.app.scan_pace = call->scan_pace;
     options.assets = assetsFolder();
     options.data = call->data;
     if (!call->off_screen) return playHere(*call, options, random);

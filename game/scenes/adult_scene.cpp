@@ -14,6 +14,17 @@ constexpr std::array<std::string_view, 10> kNumbers = {"zero", "one", "two",   "
 constexpr float kLine = 24;          // a line of small text, in the look's px
 constexpr float kTextWidth = 0.46f;  // of the line's height: Andika's letters, on average
 
+/// How fast the mark goes from thing to thing for a child who plays with one switch.
+struct ScanPace {
+    Millis pace;
+    std::string_view says;
+};
+constexpr std::array<ScanPace, 5> kScanPaces = {{{0, "Switch: off"},
+                                                 {1'500, "Switch: 1.5 s"},
+                                                 {2'500, "Switch: 2.5 s"},
+                                                 {3'500, "Switch: 3.5 s"},
+                                                 {5'000, "Switch: 5 s"}}};
+
 /// Buttons of the page: what they are called, and what they say.
 struct Button {
     std::string_view thing, says;
@@ -25,14 +36,27 @@ void drawButton(Painter& painter, const Layout& layout, const Box& box, std::str
     painter.text(says, box.centre(), layout.px(30), palette::kInk, true);
 }
 
-std::vector<Button> buttons(bool motion) {
+std::string_view scanWords(Millis pace) {
+    for (const ScanPace& one : kScanPaces)
+        if (one.pace == pace) return one.says;
+    return kScanPaces[0].says;
+}
+
+std::vector<Button> buttons(const Setting& setting) {
     return {{"back", "Go on playing"},
             {"badges", "To the badges"},
-            {"motion", motion ? "Motion is on" : "Motion is off"},
+            {"motion", setting.motion ? "Motion is on" : "Motion is off"},
+            {"scan", scanWords(setting.scan_pace)},
             {"close", "Close Wrenlet"}};
 }
 
 }  // namespace
+
+Millis nextScanPace(Millis pace) {
+    for (std::size_t i = 0; i + 1 < kScanPaces.size(); ++i)
+        if (kScanPaces[i].pace == pace) return kScanPaces[i + 1].pace;
+    return 0;
+}
 
 std::vector<std::string> wrapped(std::string_view text, std::size_t most) {
     std::vector<std::string> lines(1);
@@ -98,7 +122,7 @@ AdultScene::AdultScene(Setting setting, const Layout& layout, AdultPage page)
 
 std::vector<Thing> AdultScene::things() const {
     std::vector<Thing> all;
-    const auto shown = buttons(setting_.motion);
+    const auto shown = buttons(setting_);
     const auto boxes = layout_.buttons(shown.size());
     for (std::size_t i = 0; i < shown.size(); ++i)
         all.push_back({std::string(shown[i].thing), boxes[i]});
@@ -109,6 +133,7 @@ void AdultScene::tapped(const std::string& thing, Millis) {
     if (thing == "back") wish({Wish::Kind::back});
     if (thing == "badges") wish({Wish::Kind::badges});
     if (thing == "motion") wish({Wish::Kind::motion});
+    if (thing == "scan") wish({Wish::Kind::scan});
     if (thing == "close") wish({Wish::Kind::close});
 }
 
@@ -117,7 +142,7 @@ void AdultScene::drawGround(Painter& painter, Millis) const {
 }
 
 void AdultScene::drawPieces(Painter& painter, Millis) const {
-    const auto shown = buttons(setting_.motion);
+    const auto shown = buttons(setting_);
     const auto boxes = layout_.buttons(shown.size());
     for (std::size_t i = 0; i < shown.size(); ++i)
         drawButton(painter, layout_, boxes[i], shown[i].says, holds(shown[i].thing));

@@ -49,6 +49,9 @@ class AdultScene final : public Scene {
     AdultPage page_;
 };
 
+/// The next of the paces that the page offers, 0 (none) after the slowest.
+Millis nextScanPace(Millis pace);
+
 /// `text` in lines of at most `most` letters, broken between words.
 std::vector<std::string> wrapped(std::string_view text, std::size_t most);
 

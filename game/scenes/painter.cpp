@@ -164,6 +164,20 @@ void Painter::leafMark(const Box& box) {
     art("leaf-mark", {box.x + box.w - side * 0.7f, box.y - side * 0.3f, side, side});
 }
 
+void Painter::markFrame(const Box& box) {
+    const float out = layout_.px(10), thick = layout_.px(7), rim = layout_.px(3);
+    const Box all = box.grown(out);
+    const float corner = layout_.px(18);
+    const auto bar = [&](const Box& at) {
+        fill(at.grown(rim), palette::kPaper);
+        fill(at, palette::kInk);
+    };
+    bar({all.x + corner, all.y, all.w - 2 * corner, thick});
+    bar({all.x + corner, all.y + all.h - thick, all.w - 2 * corner, thick});
+    bar({all.x, all.y + corner, thick, all.h - 2 * corner});
+    bar({all.x + all.w - thick, all.y + corner, thick, all.h - 2 * corner});
+}
+
 void Painter::pond(const Growth& growth) {
     const float w = layout_.width(), h = layout_.height();
     const bool tall = layout_.isPortrait();

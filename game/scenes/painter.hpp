@@ -49,6 +49,8 @@ class Painter {
     /// What is sounding, at the upper right of `box`.
     void speaking(const Box& box);
     void leafMark(const Box& box);
+    /// A thick frame around what is marked for a touch by key or switch, open at its corners.
+    void markFrame(const Box& box);
 
     /// Sky, water and banks, as far as the pond-side has grown.
     void pond(const Growth& growth);

@@ -46,9 +46,22 @@ void Scene::press(Point at, Millis now) {
     const auto all = things();
     const auto found = std::find_if(all.rbegin(), all.rend(),
                                     [at](const Thing& thing) { return thing.box.contains(at); });
-    if (found == all.rend()) return;
-    hand_ = Hand{*found, at, at, now, false};
-    pressed(found->name, now);
+    if (found != all.rend()) press(*found, at, now);
+}
+
+void Scene::press(const Thing& thing, Point at, Millis now) {
+    hand_ = Hand{thing, at, at, now, false};
+    pressed(thing.name, now);
+}
+
+void Scene::touchThing(std::string_view name, Touch::Kind kind, Millis now) {
+    if (kind != Touch::Kind::down) {
+        if (hand_) touch({kind, hand_->at}, now);
+        return;
+    }
+    if (hand_) return;
+    for (const Thing& thing : things())
+        if (thing.name == name) return press(thing, thing.box.centre(), now);
 }
 
 void Scene::touch(const Touch& touch, Millis now) {

@@ -24,6 +24,7 @@ struct Setting {
     Voice& voice;
     const pack::Pack& pack;
     bool motion = true;
+    Millis scan_pace = 0;  // of the mark that goes on by itself; 0: it does not
 };
 
 /// Something that can be touched now.
@@ -44,6 +45,7 @@ struct Wish {
         adult,     // the question was answered
         back,      // to what was left
         motion,    // turn motion on or off
+        scan,      // the mark goes on by itself: another pace, or not
         close,     // end the program
     };
     Kind kind;
@@ -71,8 +73,12 @@ class Scene {
     virtual void enter(Millis now);
     virtual void step(Millis now);
     void touch(const Touch& touch, Millis now);
+    /// The same for a child who touches things by their names (keys, a switch).
+    void touchThing(std::string_view name, Touch::Kind kind, Millis now);
+    bool isTelling(Millis now) const { return !telling_.isOver(now); }
     void resize(const Layout& layout);
     void setMotion(bool motion);
+    void setScanPace(Millis pace) { setting_.scan_pace = pace; }
     /// The pieces do not come up by and by: a child who starts the game sees them at once.
     void standAtOnce() { comes_up_ = false; }
 
@@ -120,6 +126,7 @@ class Scene {
 
   private:
     void press(Point at, Millis now);
+    void press(const Thing& thing, Point at, Millis now);
     bool comesUp() const { return comes_up_ && setting_.motion; }
 
     std::optional<Wish> wish_;

@@ -82,4 +82,27 @@ bool pushFinger(const Contact& contact, ScreenSize screen) {
     return SDL_PushEvent(&event) == 1;
 }
 
+std::optional<Key> keyOf(const SDL_Keysym& key) {
+    switch (key.sym) {
+        case SDLK_TAB:
+            return (key.mod & KMOD_SHIFT) != 0 ? Key::previous : Key::next;
+        case SDLK_RIGHT:
+        case SDLK_DOWN:
+            return Key::next;
+        case SDLK_LEFT:
+        case SDLK_UP:
+            return Key::previous;
+        case SDLK_SPACE:
+        case SDLK_RETURN:
+        case SDLK_KP_ENTER:
+            return Key::touch;
+        case SDLK_r:
+            return Key::replay;
+        case SDLK_ESCAPE:
+            return Key::leave;
+        default:
+            return std::nullopt;
+    }
+}
+
 }  // namespace wrenlet::game

@@ -7,6 +7,7 @@
 #include <optional>
 
 #include "game/stage/finger.hpp"
+#include "game/stage/mark.hpp"
 
 namespace wrenlet::game {
 
@@ -21,5 +22,8 @@ inline constexpr SDL_TouchID kScriptedTouch = 0x57524E;
 /// Sends `contact` through SDL's own queue as a finger's event, as a touch screen would.
 /// REQUIRES: an id of 1 or more. False when the queue is full.
 bool pushFinger(const Contact& contact, ScreenSize screen);
+
+/// Tab and the arrows move the mark, Space and Enter touch, R replays, Escape is the way out.
+std::optional<Key> keyOf(const SDL_Keysym& key);
 
 }  // namespace wrenlet::game

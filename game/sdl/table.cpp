@@ -84,6 +84,9 @@ bool Table::handle(const SDL_Event& event, Millis now) {
         case SDL_KEYDOWN:
             if (event.key.keysym.sym == SDLK_F11 && event.key.repeat == 0)
                 display_->window().toggleFullScreen();
+            [[fallthrough]];
+        case SDL_KEYUP:
+            keyEvent(event.key, now);
             return true;
         default:
             break;
@@ -96,6 +99,14 @@ bool Table::handle(const SDL_Event& event, Millis now) {
     if (contact->kind == Contact::Kind::up) held_.erase(contact->id);
     app_->touch(*contact, now);
     return true;
+}
+
+void Table::keyEvent(const SDL_KeyboardEvent& event, Millis now) {
+    const auto key = keyOf(event.keysym);
+    const bool down = event.type == SDL_KEYDOWN;
+    const bool moves = key == Key::next || key == Key::previous;
+    if (!key || hidden_ || (event.repeat != 0 && !moves)) return;
+    app_->key(*key, down, now);
 }
 
 void Table::windowEvent(const SDL_WindowEvent& event, Millis now) {

@@ -61,6 +61,7 @@ class Table {
   private:
     class TellingVoice;
 
+    void keyEvent(const SDL_KeyboardEvent& event, Millis now);
     void windowEvent(const SDL_WindowEvent& event, Millis now);
     void letGo(Millis now);
     void setHidden(bool hidden);

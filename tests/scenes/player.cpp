@@ -26,13 +26,13 @@ game::Speech SilentVoice::say(const game::Utterance& utterance, Millis now) {
 }
 
 Player::Player(const std::filesystem::path& store, int children, std::uint64_t seed,
-               game::ScreenSize screen, int session_minutes, pack::Pack pack)
+               game::ScreenSize screen, int session_minutes, pack::Pack pack,
+               game::AppOptions options)
     : pack_(std::move(pack)),
       list_(smallClass(children)),
       store_(std::move(practice::Store::open(store, "t-test").value())) {
     list_.settings.session_minutes = session_minutes;
     game::AppParts parts{list_, pack_, store_, scheduler_, voice_, clock_, {}, {}, {}};
-    game::AppOptions options;
     options.seed = seed;
     app_ = std::make_unique<game::App>(std::move(parts), options, screen);
     wait(500);

@@ -38,7 +38,8 @@ class FixedClock final : public Clock {
 class Player {
   public:
     Player(const std::filesystem::path& store, int children, std::uint64_t seed = 7,
-           game::ScreenSize screen = {}, int session_minutes = 3, pack::Pack pack = smallPack());
+           game::ScreenSize screen = {}, int session_minutes = 3, pack::Pack pack = smallPack(),
+           game::AppOptions options = {});
 
     /// Steps in 60ths of a second until it has moved `millis` on.
     void wait(game::Millis millis);
