@@ -19,7 +19,6 @@ needs() {
     program ccache      ccache                ccache              ccache
     program node        nodejs                nodejs              node
     program npm         npm                   nodejs-npm          -
-    program xvfb-run    xvfb                  xorg-x11-server-Xvfb xorg-server-xvfb
     module  sdl2        libsdl2-dev           SDL2-devel          sdl2
     module  SDL2_mixer  libsdl2-mixer-dev     SDL2_mixer-devel    sdl2_mixer
     module  SDL2_ttf    libsdl2-ttf-dev       SDL2_ttf-devel      sdl2_ttf
