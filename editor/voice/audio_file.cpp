@@ -6,16 +6,17 @@
 #include <algorithm>
 #include <cmath>
 #include <cstring>
+#include <functional>
 #include <memory>
 
 #include "content/common/files.hpp"
+#include "editor/voice/recording.hpp"
 
 namespace wrenlet::desk {
 namespace {
 
-constexpr std::uint64_t kMostFileBytes = 10ull << 20;
 constexpr double kVorbisQuality = 0.6;
-constexpr float kSoundsFrom = 0.02f;  // of the loudest moment: -34 dB
+constexpr int kMostChannels = 8;
 
 struct CloseSound {
     void operator()(SNDFILE* file) const { sf_close(file); }
@@ -74,30 +75,38 @@ std::vector<float> mixedDown(SNDFILE* file, const SF_INFO& info) {
     return mono;
 }
 
-}  // namespace
-
-Result<Pcm> readRecording(const std::filesystem::path& path) {
-    const std::string name = path.filename().string();
-    Result<std::string> bytes = readWhole(path, kMostFileBytes);
-    if (!bytes.ok()) return bytes.problems();
-    Memory memory{std::move(bytes.value())};
-    SF_VIRTUAL_IO io = memoryIo();
-    SF_INFO info{};
-    const SoundFile file(sf_open_virtual(&io, SFM_READ, &info, &memory));
-    if (!file || info.channels < 1 || info.channels > 8 || info.samplerate < 8000 ||
-        info.samplerate > 192'000)
-        return Problem{name, "This is not a recording that can be read.",
-                       "Save it as WAV, FLAC, OGG or MP3, at 16 to 48 kHz."};
-    if (info.frames <= 0 || info.frames > info.samplerate * kMostRecordingSeconds)
-        return Problem{name, "This recording is empty or longer than 30 seconds.",
-                       "Cut it to the word or sentence alone."};
-    Pcm clip{mixedDown(file.get(), info), info.samplerate};
-    if (clip.samples.empty())
-        return Problem{name, "This recording breaks off before its end.", "Save it again."};
-    return atRate(clip, kClipRate);
+Problem tooLong(const std::string& where) {
+    return {where, "This recording is longer than 30 seconds.",
+            "Cut it to the word or sentence alone."};
 }
 
-Pcm atRate(const Pcm& clip, int rate) {
+Problem breaksOff(const std::string& where) {
+    return {where, "This recording breaks off before its end.", "Save or copy it again."};
+}
+
+std::uint32_t littleEndian(std::string_view bytes, std::size_t at) {
+    std::uint32_t number = 0;
+    for (std::size_t i = 4; i-- > 0;)
+        number = number << 8 | static_cast<unsigned char>(bytes[at + i]);
+    return number;
+}
+
+/// True iff a WAV file's head names more sound than the file holds, which libsndfile lets pass: a
+/// copy that was cut short. What a program that writes into a pipe puts there (all ones, or close
+/// to it) is no promise.
+bool promisesMore(std::string_view bytes) {
+    constexpr std::uint32_t kUnknown = 0x7fff'0000;
+    if (bytes.size() < 12 || bytes.substr(0, 4) != "RIFF" || bytes.substr(8, 4) != "WAVE")
+        return false;
+    for (std::size_t at = 12; at + 8 <= bytes.size();) {
+        const std::uint32_t size = littleEndian(bytes, at + 4);
+        if (bytes.substr(at, 4) == "data") return size < kUnknown && size > bytes.size() - at - 8;
+        at += 8 + static_cast<std::size_t>(size) + size % 2;
+    }
+    return false;
+}
+
+Pcm converted(const Pcm& clip, int rate, int converter) {
     if (clip.rate == rate || clip.samples.empty()) return {clip.samples, rate};
     const double ratio = static_cast<double>(rate) / clip.rate;
     Pcm out{std::vector<float>(static_cast<std::size_t>(
@@ -109,52 +118,91 @@ Pcm atRate(const Pcm& clip, int rate) {
     data.input_frames = static_cast<long>(clip.samples.size());
     data.output_frames = static_cast<long>(out.samples.size());
     data.src_ratio = ratio;
-    src_simple(&data, SRC_SINC_BEST_QUALITY, 1);
+    src_simple(&data, converter, 1);
     out.samples.resize(static_cast<std::size_t>(data.output_frames_gen));
     return out;
 }
 
-Result<std::string> encodeOgg(const Pcm& clip) {
+/// The bytes of a file of one channel that `write` fills; it returns whether it wrote all.
+Result<std::string> encoded(int rate, int format, const std::function<bool(SNDFILE*)>& write) {
     Memory memory;
     SF_VIRTUAL_IO io = memoryIo();
     SF_INFO info{};
-    info.samplerate = clip.rate;
+    info.samplerate = rate;
     info.channels = 1;
-    info.format = SF_FORMAT_OGG | SF_FORMAT_VORBIS;
+    info.format = format;
     SoundFile file(sf_open_virtual(&io, SFM_WRITE, &info, &memory));
-    const Problem refused{"voice", "A clip could not be encoded.", "Check libsndfile."};
-    if (!file) return refused;
-    double quality = kVorbisQuality;
-    sf_command(file.get(), SFC_SET_VBR_ENCODING_QUALITY, &quality, sizeof quality);
-    const auto frames = static_cast<sf_count_t>(clip.samples.size());
-    const bool whole = sf_writef_float(file.get(), clip.samples.data(), frames) == frames;
+    const bool whole = file && write(file.get());
     file.reset();
-    if (!whole || memory.bytes.empty()) return refused;
+    if (!whole || memory.bytes.empty())
+        return Problem{"voice", "A clip could not be encoded.", "Check libsndfile."};
     return std::move(memory.bytes);
 }
 
-Pcm trimmed(const Pcm& clip, double margin_s) {
-    float most = 0;
-    for (const float sample : clip.samples) most = std::max(most, std::fabs(sample));
-    const auto sounds = [&](float sample) { return std::fabs(sample) >= most * kSoundsFrom; };
-    if (most <= 0) return clip;
-    const auto begin = std::find_if(clip.samples.begin(), clip.samples.end(), sounds);
-    const auto end = std::find_if(clip.samples.rbegin(), clip.samples.rend(), sounds).base();
-    const auto margin = static_cast<std::ptrdiff_t>(margin_s * clip.rate);
-    const auto from = begin - std::min(margin, begin - clip.samples.begin());
-    const auto to = end + std::min(margin, clip.samples.end() - end);
-    return softened({{from, to}, clip.rate}, 0.005);
+}  // namespace
+
+Result<Pcm> readTake(const std::filesystem::path& path) {
+    const std::string name = path.filename().string();
+    std::error_code error;
+    if (const auto size = std::filesystem::file_size(path, error);
+        !error && size > kMostRecordingBytes)
+        return tooLong(name);
+    Result<std::string> bytes = readWhole(path, kMostRecordingBytes);
+    if (!bytes.ok()) return bytes.problems();
+    return decodeTake(std::move(bytes.value()), name);
 }
 
-Pcm softened(Pcm clip, double seconds) {
-    const std::size_t n =
-        std::min(static_cast<std::size_t>(seconds * clip.rate), clip.samples.size() / 2);
-    for (std::size_t i = 0; i < n; ++i) {
-        const float gain = (static_cast<float>(i) + 0.5f) / static_cast<float>(n);
-        clip.samples[i] *= gain;
-        clip.samples[clip.samples.size() - 1 - i] *= gain;
+Result<Pcm> decodeTake(std::string bytes, std::string_view name) {
+    const std::string where(name);
+    if (bytes.size() > kMostRecordingBytes) return tooLong(where);
+    if (promisesMore(bytes)) return breaksOff(where);
+    Memory memory{std::move(bytes)};
+    SF_VIRTUAL_IO io = memoryIo();
+    SF_INFO info{};
+    const SoundFile file(sf_open_virtual(&io, SFM_READ, &info, &memory));
+    if (!file || info.channels < 1 || info.channels > kMostChannels ||
+        info.samplerate < kLeastRate || info.samplerate > kMostRate)
+        return Problem{where, "This is not a recording that can be read.",
+                       "Save it as WAV, FLAC, OGG or MP3, at 16 to 48 kHz."};
+    if (info.frames <= 0) return Problem{where, "This recording is empty.", "Record it again."};
+    if (info.frames > static_cast<sf_count_t>(info.samplerate * kMostRecordingSeconds))
+        return tooLong(where);
+    Pcm take{mixedDown(file.get(), info), info.samplerate};
+    if (take.samples.empty()) return breaksOff(where);
+    return take;
+}
+
+Pcm atRate(const Pcm& clip, int rate) {
+    return converted(clip, rate, SRC_SINC_BEST_QUALITY);
+}
+
+Pcm roughlyAtRate(const Pcm& clip, int rate) {
+    return converted(clip, rate, SRC_SINC_FASTEST);
+}
+
+Result<std::string> encodeOgg(const Pcm& clip) {
+    return encoded(clip.rate, SF_FORMAT_OGG | SF_FORMAT_VORBIS, [&](SNDFILE* file) {
+        double quality = kVorbisQuality;
+        sf_command(file, SFC_SET_VBR_ENCODING_QUALITY, &quality, sizeof quality);
+        const auto frames = static_cast<sf_count_t>(clip.samples.size());
+        return sf_writef_float(file, clip.samples.data(), frames) == frames;
+    });
+}
+
+// By whole numbers: libsndfile would scale floats by one step less than full scale, and a take of
+// 16 bits would not come back to the bit.
+Result<std::string> encodeFlac(const Pcm& take) {
+    constexpr double kFull = 8'388'608;
+    std::vector<int> steps;
+    steps.reserve(take.samples.size());
+    for (const float sample : take.samples) {
+        const double step = std::round(static_cast<double>(sample) * kFull);
+        steps.push_back(static_cast<int>(std::clamp(step, -kFull, kFull - 1)) * 256);
     }
-    return clip;
+    return encoded(take.rate, SF_FORMAT_FLAC | SF_FORMAT_PCM_24, [&](SNDFILE* file) {
+        const auto frames = static_cast<sf_count_t>(steps.size());
+        return sf_writef_int(file, steps.data(), frames) == frames;
+    });
 }
 
 }  // namespace wrenlet::desk

@@ -4,28 +4,33 @@
 
 #include <filesystem>
 #include <string>
+#include <string_view>
 
 #include "content/common/result.hpp"
 #include "editor/voice/pcm.hpp"
 
 namespace wrenlet::desk {
 
-inline constexpr double kMostRecordingSeconds = 30;
+inline constexpr std::uint64_t kMostRecordingBytes = 32ull << 20;
 
-/// A recording (WAV, FLAC, OGG, MP3) as one channel at kClipRate. Errors name the file: no
-/// recording, longer than 30 s, more than 10 MB, broken off.
-Result<Pcm> readRecording(const std::filesystem::path& path);
+/// A recording (WAV, FLAC, OGG, MP3) as one channel, at the rate it was made with: what checks look
+/// at. Errors name the file: no recording, longer than kMostRecordingSeconds, more than
+/// kMostRecordingBytes, shorter than its own head says.
+Result<Pcm> readTake(const std::filesystem::path& path);
+/// The same of a file's bytes; `name` stands in problems.
+Result<Pcm> decodeTake(std::string bytes, std::string_view name);
 
-/// The same sound at another rate, filtered.
+/// The same sound at another rate, filtered: as good as libsamplerate can, for what is heard.
 Pcm atRate(const Pcm& clip, int rate);
+/// The same in a tenth of the time, for what is only measured: up to 0.4 of the lower rate is
+/// whole.
+Pcm roughlyAtRate(const Pcm& clip, int rate);
 
 /// OGG Vorbis, as packs carry it. Errors: the encoder refused.
 Result<std::string> encodeOgg(const Pcm& clip);
 
-/// Only what sounds, with `margin_s` before and after it and soft ends.
-Pcm trimmed(const Pcm& clip, double margin_s);
-
-/// Both ends faded over `seconds`.
-Pcm softened(Pcm clip, double seconds);
+/// FLAC of 24 bits at the take's own rate: the untouched take, kept. What came in 16 or 24 bits
+/// comes back to the bit. Errors: the encoder refused.
+Result<std::string> encodeFlac(const Pcm& take);
 
 }  // namespace wrenlet::desk

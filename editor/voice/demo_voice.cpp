@@ -11,6 +11,7 @@ void unregister_cmu_us_rms(cst_voice* voice);
 
 #include "editor/voice/audio_file.hpp"
 #include "editor/voice/loudness.hpp"
+#include "editor/voice/trim.hpp"
 
 namespace wrenlet::desk {
 namespace {
@@ -95,7 +96,8 @@ Pcm spoken(const Said& said) {
         end = segment.end;
     }
     if (begin < 0) return {};
-    return trimmed(between(said, std::max(0.0, begin - kMargin), end + 2 * kMargin), kMargin);
+    return withoutSilence(between(said, std::max(0.0, begin - kMargin), end + 2 * kMargin),
+                          kMargin);
 }
 
 bool isStop(Phoneme phoneme) {

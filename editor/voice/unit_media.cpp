@@ -5,17 +5,10 @@
 #include "content/common/files.hpp"
 #include "content/pack/media_check.hpp"
 #include "editor/voice/audio_file.hpp"
-#include "editor/voice/loudness.hpp"
+#include "editor/voice/take.hpp"
 
 namespace wrenlet::desk {
 namespace {
-
-constexpr double kRecordingMargin = 0.09;  // s; see trimmed()
-
-bool isConsonant(const pack::VoiceNeed& need) {
-    return need.kind == pack::VoiceNeed::Kind::sound && need.sounds.size() == 1 &&
-           !speech::isVowel(need.sounds.front().phoneme);
-}
 
 Result<pack::Clip> encoded(const Pcm& sound, bool demo_voice) {
     Result<std::string> bytes = encodeOgg(sound);
@@ -36,10 +29,13 @@ Result<pack::Clip> UnitMedia::clip(const pack::VoiceNeed& need) {
         const std::filesystem::path path = recordings_ / (name + ending);
         std::error_code error;
         if (!std::filesystem::exists(path, error)) continue;
-        const Result<Pcm> recording = readRecording(path);
-        if (!recording.ok()) return recording.problems();
-        const double lufs = isConsonant(need) ? kSoundLufs : kWordLufs;
-        return encoded(broughtTo(trimmed(recording.value(), kRecordingMargin), lufs), false);
+        Result<Pcm> take = readTake(path);
+        if (!take.ok()) return take.problems();
+        const CheckedTake checked = checkedTake(std::move(take.value()), need);
+        if (checked.spoken.empty())
+            return Problem{path.filename().string(), "Nothing is heard in this recording.",
+                           "Record it again."};
+        return encoded(checked.clip, false);
     }
     const Pcm said = voice_.say(need);
     if (said.samples.empty())

@@ -7,6 +7,7 @@
 #include "editor/voice/audio_file.hpp"
 #include "editor/voice/demo_voice.hpp"
 #include "editor/voice/loudness.hpp"
+#include "editor/voice/trim.hpp"
 #include "tests/fixtures/dictionary.hpp"
 
 using namespace wrenlet;
@@ -101,7 +102,7 @@ TEST_CASE("Demo voice: words come at one loudness, without a clipped top or long
         CHECK(said.seconds() < 1.6);
         CHECK(std::fabs(loudness(said) - kWordLufs) < 1.5);
         CHECK(truePeak(said) < kMostPeakDb + 0.2);
-        const Pcm sounding = trimmed(said, 0);
+        const Pcm sounding = withoutSilence(said, 0);
         CHECK(said.seconds() - sounding.seconds() < 0.24);
     }
 }

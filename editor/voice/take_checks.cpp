@@ -1,0 +1,129 @@
+#include "editor/voice/take_checks.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "editor/voice/added_vowel.hpp"
+#include "editor/voice/level.hpp"
+
+namespace wrenlet::desk {
+namespace {
+
+using Kind = pack::VoiceNeed::Kind;
+
+constexpr float kSameTop = 0.0005f;     // of the top: samples this near to it are at it
+constexpr float kCorner = 0.002f;       // of the top: a rounded top falls off more slowly
+constexpr float kSoftTop = 0.01f;       // -40 dBFS: softer, 16 bits make flat tops of their own
+constexpr std::size_t kFlat = 3;        // samples
+constexpr double kSilentDb = -65;       // dBFS of speech: nothing that could be made louder
+constexpr double kSoftestLufs = -45;    // a word; made louder, it would bring the room with it
+constexpr double kSofterSound = 15;     // dB that a lone consonant may be softer than a word
+constexpr double kAtTheEdge = 0.02;     // s from a take's end: what sounds there goes on outside it
+constexpr double kBetweenTries = 0.35;  // s
+constexpr double kBetweenSentences = 1.0;
+constexpr double kShortestTry = 0.08, kShortestSound = 0.02;  // s
+constexpr double kLikeTries = 12;                             // dB between two tries at most
+
+bool isLong(const pack::VoiceNeed& need) {
+    return need.kind == Kind::sentence || need.kind == Kind::phrase;
+}
+
+/// Flat tops on one side of the wave (`sign` 1 or -1).
+struct Tops {
+    int count = 0;
+    std::size_t first = 0, last = 0;
+};
+
+void countTops(const std::vector<float>& samples, float sign, Tops& tops) {
+    float top = 0;
+    for (const float sample : samples) top = std::max(top, sign * sample);
+    if (top < kSoftTop) return;
+    const auto atTop = [&](std::size_t i) { return sign * samples[i] >= top * (1 - kSameTop); };
+    const auto fallsOff = [&](std::size_t i) { return sign * samples[i] <= top * (1 - kCorner); };
+    for (std::size_t i = 0; i < samples.size();) {
+        if (!atTop(i)) {
+            ++i;
+            continue;
+        }
+        const std::size_t begin = i;
+        while (i < samples.size() && atTop(i)) ++i;
+        if (i - begin < kFlat || begin == 0 || i == samples.size()) continue;
+        if (!fallsOff(begin - 1) || !fallsOff(i)) continue;
+        if (tops.count == 0 || begin < tops.first) tops.first = begin;
+        tops.last = std::max(tops.last, i);
+        ++tops.count;
+    }
+}
+
+double powerIn(const Pcm& take, Stretch stretch) {
+    double sum = 1e-12;
+    for (std::size_t i = stretch.begin; i < std::min(stretch.end, take.samples.size()); ++i)
+        sum += static_cast<double>(take.samples[i]) * static_cast<double>(take.samples[i]);
+    return sum / static_cast<double>(std::max<std::size_t>(1, stretch.size()));
+}
+
+/// The last two stretches of speech that a long pause parts, when both could be the whole.
+std::optional<Finding> twoTries(const Pcm& take, const HeardSpeech& heard,
+                                const pack::VoiceNeed& need) {
+    const auto seconds = [&](std::size_t samples) {
+        return static_cast<double>(samples) / take.rate;
+    };
+    const double pause = isLong(need) ? kBetweenSentences : kBetweenTries;
+    std::vector<Stretch> tries;
+    for (const Stretch& burst : heard.bursts) {
+        if (!tries.empty() && seconds(burst.begin - tries.back().end) < pause)
+            tries.back().end = burst.end;
+        else
+            tries.push_back(burst);
+    }
+    const double shortest = isWithoutVowel(need) ? kShortestSound : kShortestTry;
+    std::erase_if(tries, [&](const Stretch& one) { return seconds(one.size()) < shortest; });
+    if (tries.size() < 2) return std::nullopt;
+    const Stretch before = tries[tries.size() - 2], later = tries.back();
+    const double apart = 10 * std::log10(powerIn(take, before) / powerIn(take, later));
+    if (std::fabs(apart) > kLikeTries) return std::nullopt;
+    // A sentence with a long pause in it is no sentence said twice: those are about as long.
+    const auto [less, more] = std::minmax(seconds(before.size()), seconds(later.size()));
+    if (isLong(need) && less < 0.6 * more) return std::nullopt;
+    return Finding{Trouble::two_tries, seconds(before.begin), seconds(before.end), 0, {}};
+}
+
+}  // namespace
+
+std::optional<Finding> clippedTops(const Pcm& take) {
+    Tops tops;
+    countTops(take.samples, 1, tops);
+    countTops(take.samples, -1, tops);
+    if (tops.count < 2) return std::nullopt;
+    return Finding{Trouble::clipped,
+                   static_cast<double>(tops.first) / take.rate,
+                   static_cast<double>(tops.last) / take.rate,
+                   0,
+                   {}};
+}
+
+std::vector<Finding> checkTake(const Pcm& take, const HeardSpeech& heard,
+                               const pack::VoiceNeed& need) {
+    const double softer = isWithoutVowel(need) ? kSofterSound : 0;
+    if (heard.bursts.empty() || heard.speech_db < kSilentDb - softer)
+        return {{Trouble::silent, 0, 0, 0, {}}};
+    std::vector<Finding> found;
+    const Stretch spoken = heard.all();
+    const auto edge = static_cast<std::size_t>(kAtTheEdge * take.rate);
+    const double begin = static_cast<double>(spoken.begin) / take.rate;
+    const double end = static_cast<double>(spoken.end) / take.rate;
+    if (const auto clipped = clippedTops(take)) found.push_back(*clipped);
+    if (spoken.begin < edge)
+        found.push_back({Trouble::cut_off_start, 0, std::min(end, 2 * kAtTheEdge), 0, {}});
+    if (spoken.end + edge > take.samples.size())
+        found.push_back(
+            {Trouble::cut_off_end, std::max(begin, end - 2 * kAtTheEdge), take.seconds(), 0, {}});
+    if (const auto twice = twoTries(take, heard, need)) found.push_back(*twice);
+    const double wanted = kSoftestLufs - softer, lufs = spokenLufs(take, spoken, need);
+    if (lufs < wanted) found.push_back({Trouble::too_quiet, 0, 0, wanted - lufs, {}});
+    if (heard.room_db > -100 && heard.aboveRoomDb() < kWantedAboveRoomDb - softer)
+        found.push_back({Trouble::noisy, 0, 0, heard.aboveRoomDb(), {}});
+    return found;
+}
+
+}  // namespace wrenlet::desk
