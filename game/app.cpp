@@ -5,9 +5,12 @@
 #include <utility>
 
 #include "content/common/random.hpp"
+#include "game/scenes/adult_facts_scene.hpp"
+#include "game/scenes/adult_question.hpp"
 #include "game/scenes/adult_scene.hpp"
 #include "game/scenes/badge_scene.hpp"
 #include "game/scenes/ending_scene.hpp"
+#include "game/scenes/paused_scene.hpp"
 #include "game/scenes/round_scene.hpp"
 #include "game/scenes/welcome_scene.hpp"
 #include "game/session/turn.hpp"
@@ -34,15 +37,23 @@ class NoVoice final : public Voice {
     Speech say(const Utterance&, Millis now) override { return {{}, now}; }
     void hush() override {}
     void cue(std::string_view) override {}
+    void setVolume(float) override {}
     std::string trouble() const override { return ""; }
 };
 
 }  // namespace
 
-Frame firstFrame(const pack::ClassList& list, ScreenSize screen) {
+Frame firstFrame(const pack::ClassList& list, ScreenSize screen, const TabletSettings& tablet) {
     NoVoice voice;
     const pack::Pack none;
-    BadgeScene badges({voice, none}, Layout(screen), list, firstChild(list));
+    const Setting setting{voice, none, tablet};
+    const Layout layout(screen, tablet.left_hand);
+    if (tablet.paused) {
+        PausedScene paused(setting, layout);
+        paused.standAtOnce();
+        return paused.frame(0);
+    }
+    BadgeScene badges(setting, layout, list, firstChild(list));
     badges.standAtOnce();
     return badges.frame(0);
 }
@@ -51,28 +62,33 @@ struct App::State {
     State(AppParts given, AppOptions chosen, ScreenSize screen)
         : parts(std::move(given)),
           options(chosen),
-          layout(screen),
+          layout(screen, options.tablet.left_hand),
           fingers(screen),
-          setting{parts.voice, parts.pack, options.motion, options.scan_pace},
+          setting{parts.voice, parts.pack, options.tablet},
           problems(parts.problems) {
         next = firstChild(parts.list);
         toBadges();
         main->standAtOnce();
+        setVolume();
+        if (!setting.tablet.paused) return;
+        back();
+        over->standAtOnce();
     }
 
-    Scene& scene() { return adult ? *adult : *main; }
-    const Scene& scene() const { return adult ? *adult : *main; }
+    Scene& scene() { return over ? *over : *main; }
+    const Scene& scene() const { return over ? *over : *main; }
 
     /// The scene is entered at the next step, when the time is known.
     void show(std::unique_ptr<Scene> with) {
-        adult.reset();
+        over.reset();
         main = std::move(with);
         entered = false;
     }
-    void showAdult(std::unique_ptr<Scene> with) {
-        adult = std::move(with);
+    void showOver(std::unique_ptr<Scene> with) {
+        over = std::move(with);
         entered = false;
         parts.voice.hush();
+        if (turn) turn->rest();
     }
 
     void toBadges() {
@@ -84,16 +100,20 @@ struct App::State {
     void play(const std::string& id) {
         const pack::Child* child = parts.list.child(id);
         if (child == nullptr) return;
-        practice::SessionPlan plan;
-        plan.length_ms = parts.list.settings.session_minutes * std::int64_t{60'000};
         const std::uint64_t seed =
             stepSeed(options.seed.value_or(static_cast<std::uint64_t>(parts.clock.unixMillis())),
                      ++sessions);
         turn = std::make_unique<Turn>(TurnParts{parts.pack, parts.store, parts.scheduler,
-                                                parts.clock, plan, parts.list.settings.focus},
+                                                parts.clock, plan(), parts.list.settings.focus},
                                       id, seed);
         met.clear();
         show(std::make_unique<WelcomeScene>(setting, layout, *child, turn->growth(false)));
+    }
+
+    practice::SessionPlan plan() const {
+        const int minutes = setting.tablet.minutes;
+        return practice::SessionPlan::ofMinutes(minutes != 0 ? minutes
+                                                             : parts.list.settings.session_minutes);
     }
 
     void round(Millis now) {
@@ -134,29 +154,78 @@ struct App::State {
         problems.insert(problems.end(), turn->problems().begin(), turn->problems().end());
     }
 
-    AdultPage page() const {
-        AdultPage page;
-        page.title = parts.list.title.empty() ? "Wrenlet" : parts.list.title;
-        page.facts = {"Pack: " + parts.pack.title + " (" + parts.pack.name() + ")",
-                      "Tablet: " + parts.store.tablet() + ", " +
-                          std::to_string(parts.store.all().size()) + " answers kept"};
-        if (!parts.data.empty()) page.facts.push_back("Kept in: " + parts.data.string());
-        if (!parts.snapshot.empty()) page.facts.push_back("Brought to: " + parts.snapshot.string());
-        page.facts.push_back(
-            "Choose a loudness at which you can still talk over it. This is practice, and no "
-            "diagnosis.");
+    /// What an adult is to look at, each once.
+    std::vector<std::string> toLookAt() const {
+        std::vector<std::string> words;
         const std::string trouble = parts.voice.trouble();
-        if (!trouble.empty()) page.words.push_back(trouble);
-        for (std::string& text : sentences(problems)) page.words.push_back(std::move(text));
+        if (!trouble.empty()) words.push_back(trouble);
+        for (std::string& text : sentences(problems)) words.push_back(std::move(text));
         if (turn)
-            for (std::string& text : sentences(turn->problems()))
-                page.words.push_back(std::move(text));
-        return page;
+            for (std::string& text : sentences(turn->problems())) words.push_back(std::move(text));
+        return words;
     }
 
+    std::string title() const { return parts.list.title.empty() ? "Wrenlet" : parts.list.title; }
+
+    AdultFacts facts() const {
+        AdultFacts facts;
+        facts.title = title();
+        facts.facts = {"Pack: " + parts.pack.title + " (" + parts.pack.name() + ")",
+                       "Tablet: " + parts.store.tablet() + ", " +
+                           std::to_string(parts.store.all().size()) + " answers kept"};
+        if (!parts.data.empty()) facts.facts.push_back("Kept in: " + parts.data.string());
+        if (!parts.snapshot.empty())
+            facts.facts.push_back("Brought to: " + parts.snapshot.string());
+        facts.facts.push_back("This is practice, and no diagnosis.");
+        facts.words = toLookAt();
+        return facts;
+    }
+
+    void showFacts() { showOver(std::make_unique<AdultFactsScene>(setting, layout, facts())); }
+    void showSettings() {
+        showOver(std::make_unique<AdultScene>(
+            setting, layout, title(), parts.list.settings.session_minutes, toLookAt().size()));
+    }
+
+    /// To the child; or, while the game is paused, to nothing but that.
     void back() {
-        adult.reset();
+        over.reset();
         entered = false;
+        if (setting.tablet.paused) showOver(std::make_unique<PausedScene>(setting, layout));
+    }
+
+    void setVolume() {
+        parts.voice.setVolume(static_cast<float>(setting.tablet.volume_percent) / 100);
+    }
+
+    /// From now on, and at the next start.
+    void set(const TabletSettings& tablet) {
+        const bool pauses = tablet.paused && !setting.tablet.paused;
+        const bool turns_round = tablet.left_hand != setting.tablet.left_hand;
+        setting.tablet = tablet;
+        setVolume();
+        mark.hide();
+        if (turn) turn->setPlan(plan());
+        for (Scene* scene : {main.get(), over.get()})
+            if (scene != nullptr) scene->set(tablet);
+        if (turns_round) setLayout(layout.screen());
+        if (!parts.settings.empty()) {
+            const Result<Done> kept = keepTabletSettings(parts.settings, tablet);
+            problems.insert(problems.end(), kept.problems().begin(), kept.problems().end());
+        }
+        if (pauses) back();
+    }
+
+    void setPaused(bool paused) {
+        TabletSettings tablet = setting.tablet;
+        tablet.paused = paused;
+        if (tablet != setting.tablet) set(tablet);
+    }
+
+    void setLayout(ScreenSize screen) {
+        layout = Layout(screen, setting.tablet.left_hand);
+        main->resize(layout);
+        if (over) over->resize(layout);
     }
 
     void grant(const Wish& wish, Millis now) {
@@ -170,25 +239,24 @@ struct App::State {
                 return round(now);
             case Wish::Kind::badges:
                 snapshot();
+                setPaused(false);
                 return toBadges();
             case Wish::Kind::question:
-                return showAdult(std::make_unique<AdultQuestion>(
+                return showOver(std::make_unique<AdultQuestion>(
                     setting, layout, stepSeed(static_cast<std::uint64_t>(now), ++sessions)));
             case Wish::Kind::adult:
-                return showAdult(std::make_unique<AdultScene>(setting, layout, page()));
+                return toLookAt().empty() ? showSettings() : showFacts();
+            case Wish::Kind::settings:
+                return showSettings();
+            case Wish::Kind::facts:
+                return showFacts();
             case Wish::Kind::back:
                 return back();
-            case Wish::Kind::motion:
-                setting.motion = !setting.motion;
-                main->setMotion(setting.motion);
-                if (adult) adult->setMotion(setting.motion);
-                return;
-            case Wish::Kind::scan:
-                setting.scan_pace = nextScanPace(setting.scan_pace);
-                main->setScanPace(setting.scan_pace);
-                if (adult) adult->setScanPace(setting.scan_pace);
-                mark.hide();
-                return;
+            case Wish::Kind::let_go:
+                setPaused(false);
+                return back();
+            case Wish::Kind::set:
+                return set(wish.tablet);
             case Wish::Kind::close:
                 snapshot();
                 closing = true;
@@ -211,7 +279,7 @@ struct App::State {
     }
 
     /// The mark goes on by itself only on the child's screens, and never to the way out.
-    bool isScanning() const { return setting.scan_pace > 0 && !adult; }
+    bool isScanning() const { return setting.tablet.scan_pace > 0 && !over; }
     std::vector<std::string> markOrder() const {
         std::vector<std::string> names;
         for (const Thing& thing : scene().things())
@@ -233,7 +301,7 @@ struct App::State {
     void scan(Millis now) {
         if (!isScanning() || scene().isTelling(now)) {
             scan_from = now;
-        } else if (now >= scan_from + setting.scan_pace) {
+        } else if (now >= scan_from + setting.tablet.scan_pace) {
             scan_from = now;
             mark.move(markOrder(), 1);
         }
@@ -259,7 +327,7 @@ struct App::State {
     Setting setting;
     std::vector<Problem> problems;
     std::unique_ptr<Turn> turn;
-    std::unique_ptr<Scene> main, adult;  // adult lies above main while an adult is there
+    std::unique_ptr<Scene> main, over;  // over main: an adult's page, or that the game is paused
     bool entered = false;
     std::set<std::pair<exercise::Skill, exercise::Mechanic>> met;  // in this turn
     std::string next;  // the child whose turn would be next
@@ -277,9 +345,7 @@ App::~App() = default;
 void App::resize(ScreenSize screen, Millis now) {
     if (screen == state_->layout.screen()) return;
     if (const auto lifted = state_->fingers.reset(screen)) state_->scene().touch(*lifted, now);
-    state_->layout = Layout(screen);
-    state_->main->resize(state_->layout);
-    if (state_->adult) state_->adult->resize(state_->layout);
+    state_->setLayout(screen);
 }
 
 void App::touch(const Contact& contact, Millis now) {
@@ -334,7 +400,7 @@ std::optional<Millis> App::nextDue(Millis now) const {
     if (!state_->entered) return now;
     auto due = state_->scene().nextDue(now);
     if (!state_->isScanning() || state_->scene().isTelling(now)) return due;
-    const Millis goes_on = std::max(now + 1, state_->scan_from + state_->setting.scan_pace);
+    const Millis goes_on = std::max(now + 1, state_->scan_from + state_->setting.tablet.scan_pace);
     return due ? std::min(*due, goes_on) : goes_on;
 }
 
@@ -360,6 +426,14 @@ std::vector<std::string> App::touchables() const {
 
 std::optional<std::string> App::rightTouch() const {
     return state_->scene().rightTouch();
+}
+
+const TabletSettings& App::settings() const {
+    return state_->setting.tablet;
+}
+
+Millis App::playedMs() const {
+    return state_->turn ? state_->turn->playedMs() : 0;
 }
 
 std::int64_t App::newestAnswer() const {

@@ -18,13 +18,13 @@
 #include "game/stage/frame.hpp"
 #include "game/stage/mark.hpp"
 #include "game/stage/voice.hpp"
+#include "game/start/tablet_settings.hpp"
 
 namespace wrenlet::game {
 
 struct AppOptions {
     std::optional<std::uint64_t> seed;  // of the next session; drawn from the clock when absent
-    bool motion = true;
-    Millis scan_pace = 0;  // one switch: how long the mark stands on a thing; 0: it stays
+    TabletSettings tablet{};            // until an adult sets it otherwise
 };
 
 /// What the app is handed. All must outlive it.
@@ -34,15 +34,16 @@ struct AppParts {
     practice::Store& store;
     const practice::Scheduler& scheduler;
     Voice& voice;
-    const Clock& clock;              // the time of day, for rows; never for motion
-    std::vector<Problem> problems;   // what went wrong at the start, for the adult's page
-    std::filesystem::path snapshot;  // where the tablet's snapshot goes; empty: nowhere
-    std::filesystem::path data{};    // where the store lies, for the adult's page
+    const Clock& clock;                // the time of day, for rows; never for motion
+    std::vector<Problem> problems;     // what went wrong at the start, for the adult's page
+    std::filesystem::path snapshot;    // where the tablet's snapshot goes; empty: nowhere
+    std::filesystem::path data{};      // where the store lies, for the adult's page
+    std::filesystem::path settings{};  // where the tablet's settings are kept; empty: nowhere
 };
 
-/// The badges, as the app shows them before anything was heard or touched. No pack is needed for
-/// that, so it is what a child can see while the pack is still being read.
-Frame firstFrame(const pack::ClassList& list, ScreenSize screen);
+/// The badges (or that the game is paused), as the app shows them before anything was heard or
+/// touched. No pack is needed for that, so it is what a child can see while it is still being read.
+Frame firstFrame(const pack::ClassList& list, ScreenSize screen, const TabletSettings& tablet = {});
 
 class App {
   public:
@@ -76,6 +77,10 @@ class App {
     /// there is only listening to do. A drag goes from one such thing to the one that follows it:
     /// a piece counts as lifted from the finger's down on it.
     std::optional<std::string> rightTouch() const;
+    /// How the tablet is set now.
+    const TabletSettings& settings() const;
+    /// Of the running session: ms that were spent playing, pauses left out; 0 between sessions.
+    Millis playedMs() const;
     /// The sequence of the newest answer that is kept; for scripts.
     std::int64_t newestAnswer() const;
     /// True once an adult has asked to close the program.

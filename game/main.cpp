@@ -15,28 +15,12 @@
 #include "game/sdl/assets.hpp"
 #include "game/sdl/script_run.hpp"
 #include "game/sdl/table.hpp"
+#include "game/start/call.hpp"
 
 namespace {
 
 using namespace wrenlet;
 using namespace wrenlet::game;
-
-constexpr const char* kUsage =
-    "wrenlet CLASSROOM                the game, on the classroom in that folder\n"
-    "  --data DIR                     where this tablet keeps its own (~/.local/share/wrenlet)\n"
-    "  --full-screen                  F11 does the same\n"
-    "  --switch SECONDS               for one switch: how long the mark stands, 1 to 5\n"
-    "  --seed N                       of the first session's chances\n"
-    "  --first-frame                  show one frame and end; tells how quick the start is\n"
-    "  --off-screen --child-script FILE [--pictures DIR] [--announce]\n"
-    "                                 a scripted child plays, as fast as the machine can\n";
-
-struct Call {
-    std::filesystem::path classroom, data, script, pictures;
-    std::optional<std::uint64_t> seed;
-    game::Millis scan_pace = 0;
-    bool off_screen = false, full_screen = false, announce = false, first_frame = false;
-};
 
 std::filesystem::path dataFolder() {
     if (const char* xdg = std::getenv("XDG_DATA_HOME"); xdg != nullptr && *xdg != '\0')
@@ -47,42 +31,6 @@ std::filesystem::path dataFolder() {
     const std::filesystem::path path = folder != nullptr ? folder : "wrenlet-data";
     SDL_free(folder);
     return path;
-}
-
-std::optional<Call> callOf(const std::vector<std::string>& args) {
-    Call call;
-    for (std::size_t i = 0; i < args.size(); ++i) {
-        const std::string& arg = args[i];
-        const bool more = i + 1 < args.size();
-        if (arg == "--off-screen")
-            call.off_screen = true;
-        else if (arg == "--full-screen")
-            call.full_screen = true;
-        else if (arg == "--first-frame")
-            call.first_frame = true;
-        else if (arg == "--announce")
-            call.announce = true;
-        else if (arg == "--data" && more)
-            call.data = args[++i];
-        else if (arg == "--child-script" && more)
-            call.script = args[++i];
-        else if (arg == "--pictures" && more)
-            call.pictures = args[++i];
-        else if (arg == "--seed" && more)
-            call.seed = std::strtoull(args[++i].c_str(), nullptr, 10);
-        else if (arg == "--switch" && more) {
-            call.scan_pace =
-                static_cast<game::Millis>(1000 * std::strtod(args[++i].c_str(), nullptr));
-            if (call.scan_pace < game::kQuickestScan || call.scan_pace > game::kSlowestScan)
-                return std::nullopt;
-        } else if (!arg.empty() && arg[0] != '-' && call.classroom.empty())
-            call.classroom = arg;
-        else
-            return std::nullopt;
-    }
-    if (call.classroom.empty() || call.off_screen != !call.script.empty()) return std::nullopt;
-    if (call.data.empty()) call.data = dataFolder();
-    return call;
 }
 
 /// Says what went wrong, in a window too where there is one to be had.
@@ -105,6 +53,7 @@ int playScript(Opened& opened, const Call& call, TableOptions options) {
     options.window.h = tape.value().height;
     options.sound = SoundDevice::Use::decode_only;
     options.app.seed = call.seed.value_or(tape.value().seed);
+    options.app.tablet = call.over(opened.settings);
     std::error_code error;
     if (!call.pictures.empty()) std::filesystem::create_directories(call.pictures, error);
 
@@ -140,19 +89,21 @@ std::unique_ptr<Shelf> shelfOf(const Call& call, const std::filesystem::path& as
 }
 
 /// The badges are shown at once; the pack and the store are opened meanwhile.
-int playHere(const Call& call, const TableOptions& options, std::uint64_t random) {
+int playHere(const Call& call, TableOptions options, std::uint64_t random) {
     const pack::Classroom classroom{call.classroom};
     const TabletFolder tablet{call.data};
     Result<OpenedList> list = openList(classroom, tablet);
     if (!list.ok()) return fail(list.problems(), false);
+    options.app.tablet = call.over(list.value().settings);
     std::future<Result<Opened>> opening =
         std::async(std::launch::async, openRest, list.value(), classroom, tablet, random);
 
     auto display = Display::open(options.window, options.assets);
     if (display.ok()) {
         const std::unique_ptr<Shelf> shelf = shelfOf(call, options.assets);
-        display.value()->showFirst(firstFrame(list.value().list, display.value()->screen()),
-                                   shelf.get());
+        display.value()->showFirst(
+            firstFrame(list.value().list, display.value()->screen(), options.app.tablet),
+            shelf.get());
         if (call.first_frame) std::cout << "first frame" << std::endl;
         // That it can't be written costs a moment at the next start, nothing else.
         if (shelf && shelf->isStale()) (void)shelf->write();
@@ -175,11 +126,12 @@ int playHere(const Call& call, const TableOptions& options, std::uint64_t random
 }  // namespace
 
 int main(int argc, char** argv) {
-    const auto call = callOf({argv + 1, argv + argc});
+    auto call = callOf({argv + 1, argv + argc});
     if (!call) {
         std::cerr << kUsage;
         return 2;
     }
+    if (call->data.empty()) call->data = dataFolder();
     const auto since = std::chrono::system_clock::now().time_since_epoch();
     const std::uint64_t random = Random(static_cast<std::uint64_t>(since.count())).next() ^
                                  reinterpret_cast<std::uintptr_t>(argv);
@@ -187,7 +139,6 @@ int main(int argc, char** argv) {
     options.window.off_screen = call->off_screen;
     options.window.full_screen = call->full_screen;
     options.app.seed = call->seed;
-    options.app.scan_pace = call->scan_pace;
     options.assets = assetsFolder();
     options.data = call->data;
     if (!call->off_screen) return playHere(*call, options, random);

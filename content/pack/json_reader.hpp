@@ -1,5 +1,5 @@
 // Reads our JSON files field by field and gathers every problem with its place, so that a broken
-// file is told in one go and never by an exception. For the .cpp files of content/pack only.
+// file is told in one go and never by an exception. For the .cpp files that read one.
 #pragma once
 
 #include <cstddef>

@@ -1,6 +1,18 @@
 #include "content/practice/session_plan.hpp"
 
+#include <algorithm>
+
 namespace wrenlet::practice {
+
+SessionPlan SessionPlan::ofMinutes(int minutes) {
+    constexpr std::int64_t kMinute = 60'000;
+    // The longer it is, the earlier in its last minute it ends: five minutes are five and a bit,
+    // eight are seven and a bit.
+    SessionPlan plan;
+    plan.length_ms = minutes * kMinute - kOneItemMs * std::max(0, minutes - 5);
+    plan.most_items = 12 * minutes;
+    return plan;
+}
 
 bool SessionPlan::isClosing(std::int64_t played_ms, int asked) const {
     return played_ms >= length_ms - 2 * kOneItemMs || asked >= most_items - 2;

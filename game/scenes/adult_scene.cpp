@@ -2,139 +2,135 @@
 
 #include <algorithm>
 #include <array>
-
-#include "content/common/random.hpp"
+#include <cstdio>
 
 namespace wrenlet::game {
 namespace {
 
-constexpr std::array<std::string_view, 10> kNumbers = {"zero", "one", "two",   "three", "four",
-                                                       "five", "six", "seven", "eight", "nine"};
+constexpr std::array<int, 4> kVolumes = {25, 50, 75, 100};
+constexpr std::array<std::string_view, 4> kVolumeWords = {"a quarter", "half", "3 quarters",
+                                                          "full"};
+constexpr std::array<Millis, 5> kPaces = {0, 1'500, 2'500, 3'500, 5'000};
+constexpr int kMinutesStates = kMostMinutes - kLeastMinutes + 2;
 
-constexpr float kLine = 24;          // a line of small text, in the look's px
-constexpr float kTextWidth = 0.46f;  // of the line's height: Andika's letters, on average
+// WHO and ITU: Recommendation ITU-T H.870, "Guidelines for safe listening devices/systems", has one
+// criterion for adults and one for children; the children's is 75 dB(A) for 40 hours a week.
+// https://www.itu.int/rec/T-REC-H.870
+constexpr std::string_view kCaution =
+    "Soft enough to talk over. For children WHO-ITU H.870 names 75 dB, 40 hours a week; no program "
+    "can know how loud it is at an ear.";
 
-/// How fast the mark goes from thing to thing for a child who plays with one switch.
-struct ScanPace {
-    Millis pace;
-    std::string_view says;
-};
-constexpr std::array<ScanPace, 5> kScanPaces = {{{0, "Switch: off"},
-                                                 {1'500, "Switch: 1.5 s"},
-                                                 {2'500, "Switch: 2.5 s"},
-                                                 {3'500, "Switch: 3.5 s"},
-                                                 {5'000, "Switch: 5 s"}}};
-
-/// Buttons of the page: what they are called, and what they say.
-struct Button {
-    std::string_view thing, says;
-};
-
-void drawButton(Painter& painter, const Layout& layout, const Box& box, std::string_view says,
-                bool held) {
-    painter.panel(box, held ? palette::kMist : palette::kCard, palette::kInk);
-    painter.text(says, box.centre(), layout.px(30), palette::kInk, true);
+/// The first of `values` that is not below `value`, or the last.
+template <class T, std::size_t N>
+std::size_t nearest(const std::array<T, N>& values, T value) {
+    const auto found =
+        std::find_if(values.begin(), values.end(), [value](T one) { return one >= value; });
+    return std::min<std::size_t>(static_cast<std::size_t>(found - values.begin()), N - 1);
 }
 
-std::string_view scanWords(Millis pace) {
-    for (const ScanPace& one : kScanPaces)
-        if (one.pace == pace) return one.says;
-    return kScanPaces[0].says;
+/// The first of `values` that is more than `value`, or the least again.
+template <class T, std::size_t N>
+T following(const std::array<T, N>& values, T value) {
+    for (const T one : values)
+        if (one > value) return one;
+    return values.front();
 }
 
-std::vector<Button> buttons(const Setting& setting) {
-    return {{"back", "Go on playing"},
-            {"badges", "To the badges"},
-            {"motion", setting.motion ? "Motion is on" : "Motion is off"},
-            {"scan", scanWords(setting.scan_pace)},
-            {"close", "Close Wrenlet"}};
+std::string secondsOf(Millis pace) {
+    if (pace == 0) return "off";
+    char text[16];
+    std::snprintf(text, sizeof text, "%.1f s", static_cast<double>(pace) / 1000);
+    return text;
+}
+
+std::string minutesOf(int minutes, int class_minutes) {
+    if (minutes != 0) return "about " + std::to_string(minutes) + " min";
+    return "class: " + std::to_string(class_minutes) + " min";
+}
+
+std::string onOff(bool on) {
+    return on ? "on" : "off";
 }
 
 }  // namespace
 
-Millis nextScanPace(Millis pace) {
-    for (std::size_t i = 0; i + 1 < kScanPaces.size(); ++i)
-        if (kScanPaces[i].pace == pace) return kScanPaces[i + 1].pace;
-    return 0;
+TabletSettings setOn(TabletSettings settings, std::string_view thing) {
+    if (thing == "volume") settings.volume_percent = following(kVolumes, settings.volume_percent);
+    if (thing == "motion") settings.motion = !settings.motion;
+    if (thing == "hands") settings.drags = !settings.drags;
+    if (thing == "side") settings.left_hand = !settings.left_hand;
+    if (thing == "minutes")
+        settings.minutes = settings.minutes == 0              ? kLeastMinutes
+                           : settings.minutes == kMostMinutes ? 0
+                                                              : settings.minutes + 1;
+    if (thing == "scan") settings.scan_pace = following(kPaces, settings.scan_pace);
+    if (thing == "captions") settings.captions = !settings.captions;
+    if (thing == "pause") settings.paused = true;
+    return settings;
 }
 
-std::vector<std::string> wrapped(std::string_view text, std::size_t most) {
-    std::vector<std::string> lines(1);
-    while (!text.empty()) {
-        const std::size_t blank = text.find(' ');
-        const std::string_view word = text.substr(0, blank);
-        text = blank == std::string_view::npos ? std::string_view() : text.substr(blank + 1);
-        if (!lines.back().empty() && lines.back().size() + 1 + word.size() > most)
-            lines.emplace_back();
-        if (!lines.back().empty()) lines.back() += ' ';
-        lines.back() += word;
+AdultScene::AdultScene(Setting setting, const Layout& layout, std::string title, int class_minutes,
+                       std::size_t to_look_at)
+    : Scene(setting, layout),
+      title_(std::move(title)),
+      class_minutes_(class_minutes),
+      to_look_at_(to_look_at) {}
+
+std::vector<Control> AdultScene::controls() const {
+    const TabletSettings& tablet = setting_.tablet;
+    const auto volume = nearest(kVolumes, tablet.volume_percent);
+    const auto pace = nearest(kPaces, tablet.scan_pace);
+    const std::string loudness = kVolumes[volume] == tablet.volume_percent
+                                     ? std::string(kVolumeWords[volume])
+                                     : std::to_string(tablet.volume_percent) + " %";
+    const int minutes = tablet.minutes == 0 ? 0 : tablet.minutes - kLeastMinutes + 1;
+    const std::string look =
+        to_look_at_ == 0 ? "all is well" : std::to_string(to_look_at_) + " to look at";
+    return {
+        {"facts", "This tablet", look, "set-tablet", 0, 0, false, true},
+        {"back", "Back to", "the child", "leaf-mark", 0, 0, false, true},
+        {"pause", "Pause", tablet.paused ? "is on" : "is off", "set-pause", tablet.paused, 2},
+        {"volume", "Loudness", loudness, "ctl-sound-on", static_cast<int>(volume), kVolumes.size(),
+         true},
+        {"motion", "Motion", onOff(tablet.motion), "ctl-motion", tablet.motion, 2},
+        {"hands", "Pieces", tablet.drags ? "drag or touch" : "touch only", "set-hands",
+         tablet.drags ? 1 : 0, 2},
+        {"side", "Played with", tablet.left_hand ? "the left hand" : "the right hand", "set-side",
+         tablet.left_hand ? 0 : 1, 2, false, false, true},
+        {"minutes", "A session", minutesOf(tablet.minutes, class_minutes_), "set-minutes", minutes,
+         kMinutesStates},
+        {"scan", "One switch", secondsOf(tablet.scan_pace), "set-switch", static_cast<int>(pace),
+         kPaces.size()},
+        {"captions", "Captions", onOff(tablet.captions), "set-captions", tablet.captions, 2},
+        {"badges", "Go to", "the badges", "badge-01", 0, 0, false, true},
+        {"close", "Close", "Wrenlet", "ctl-leave", 0, 0, false, true},
+    };
+}
+
+AdultScene::Page AdultScene::page() const {
+    AdultGrid grid(layout_);
+    Page page;
+    page.title = grid.next(grid.columns() - (layout_.isPortrait() ? 0 : 2));
+    for (Control& control : controls()) {
+        const bool is_volume = control.thing == "volume";
+        page.controls.push_back({std::move(control), grid.next()});
+        if (is_volume) page.caution = grid.next(2);
     }
-    return lines;
+    return page;
 }
-
-AdultQuestion::AdultQuestion(Setting setting, const Layout& layout, std::uint64_t seed)
-    : Scene(setting, layout) {
-    Random random(seed);
-    const auto a = 3 + random.below(6), b = 4 + random.below(6);
-    right_ = static_cast<int>(a + b);
-    sum_ = std::string(kNumbers[a]) + " and " + std::string(kNumbers[b]);
-    numbers_ = {right_, right_ - 2, right_ + 1, right_ + 3};
-    random.shuffle(numbers_);
-}
-
-std::vector<Thing> AdultQuestion::things() const {
-    std::vector<Thing> all;
-    const auto boxes = layout_.buttons(numbers_.size());
-    for (std::size_t i = 0; i < numbers_.size(); ++i)
-        all.push_back({"number:" + std::to_string(numbers_[i]), boxes[i]});
-    return all;
-}
-
-std::optional<std::string> AdultQuestion::rightTouch() const {
-    return "number:" + std::to_string(right_);
-}
-
-void AdultQuestion::tapped(const std::string& thing, Millis) {
-    const bool right = thing == "number:" + std::to_string(right_);
-    wish({right ? Wish::Kind::adult : Wish::Kind::back});
-}
-
-void AdultQuestion::drawGround(Painter& painter, Millis) const {
-    painter.fill({0, 0, layout_.width(), layout_.height()}, palette::kPaper);
-}
-
-void AdultQuestion::drawPieces(Painter& painter, Millis) const {
-    const float middle = layout_.width() / 2;
-    const float top = layout_.height() * 0.28f;
-    painter.text("For adults", {middle, top}, layout_.px(46), palette::kInk, true);
-    painter.text("How much is " + sum_ + "?", {middle, top + layout_.px(80)}, layout_.px(38));
-    painter.text("Any other number goes back to the child.", {middle, top + layout_.px(140)},
-                 layout_.px(26));
-    const auto boxes = layout_.buttons(numbers_.size());
-    for (std::size_t i = 0; i < numbers_.size(); ++i) {
-        const std::string number = std::to_string(numbers_[i]);
-        drawButton(painter, layout_, boxes[i], number, holds("number:" + number));
-    }
-}
-
-AdultScene::AdultScene(Setting setting, const Layout& layout, AdultPage page)
-    : Scene(setting, layout), page_(std::move(page)) {}
 
 std::vector<Thing> AdultScene::things() const {
     std::vector<Thing> all;
-    const auto shown = buttons(setting_);
-    const auto boxes = layout_.buttons(shown.size());
-    for (std::size_t i = 0; i < shown.size(); ++i)
-        all.push_back({std::string(shown[i].thing), boxes[i]});
+    for (const Placed& placed : page().controls) all.push_back({placed.control.thing, placed.box});
     return all;
 }
 
 void AdultScene::tapped(const std::string& thing, Millis) {
-    if (thing == "back") wish({Wish::Kind::back});
-    if (thing == "badges") wish({Wish::Kind::badges});
-    if (thing == "motion") wish({Wish::Kind::motion});
-    if (thing == "scan") wish({Wish::Kind::scan});
-    if (thing == "close") wish({Wish::Kind::close});
+    if (thing == "back") return wish({Wish::Kind::let_go});
+    if (thing == "badges") return wish({Wish::Kind::badges});
+    if (thing == "facts") return wish({Wish::Kind::facts});
+    if (thing == "close") return wish({Wish::Kind::close});
+    wish({Wish::Kind::set, {}, setOn(setting_.tablet, thing)});
 }
 
 void AdultScene::drawGround(Painter& painter, Millis) const {
@@ -142,33 +138,19 @@ void AdultScene::drawGround(Painter& painter, Millis) const {
 }
 
 void AdultScene::drawPieces(Painter& painter, Millis) const {
-    const auto shown = buttons(setting_);
-    const auto boxes = layout_.buttons(shown.size());
-    for (std::size_t i = 0; i < shown.size(); ++i)
-        drawButton(painter, layout_, boxes[i], shown[i].says, holds(shown[i].thing));
+    const Page page = this->page();
+    const float big = lineHeight(layout_, 52), line = lineHeight(layout_, 34);
+    const Box& title = page.title;
+    const float top = title.centre().y - (big + line) / 2;
+    painter.textFromLeft(title_, {title.x, top, title.w, big}, palette::kInk, true);
+    painter.textFromLeft("For adults: how this tablet is set", {title.x, top + big, title.w, line});
 
-    const float line = layout_.px(kLine), step = line * 1.25f;
-    const float middle = layout_.width() / 2;
-    const float last = boxes.front().y - layout_.gap();
-    const auto most = static_cast<std::size_t>(std::min(layout_.width() * 0.92f, layout_.px(1000)) /
-                                               (line * kTextWidth));
-    float y = layout_.px(52);
-    painter.text(page_.title, {middle, y}, layout_.px(40), palette::kInk, true);
-    y += layout_.px(52);
-    const auto tell = [&](const std::string& text, Colour colour, bool bold) {
-        for (const std::string& one : wrapped(text, most)) {
-            if (y + step > last) return;
-            painter.text(one, {middle, y}, line, colour, bold);
-            y += step;
-        }
-    };
-    for (const std::string& fact : page_.facts) tell(fact, palette::kInk, false);
-    y += step / 2;
-    if (page_.words.empty())
-        tell("All is well.", palette::kDeep, true);
-    else
-        tell("What to look at:", palette::kBerry, true);
-    for (const std::string& word : page_.words) tell(word, palette::kInk, false);
+    const auto caution = wrapped(kCaution, lettersIn(page.caution.w, kLeastLine));
+    const float height = kLeastLine * static_cast<float>(caution.size());
+    drawLines(painter, {page.caution.x, page.caution.centre().y - height / 2, page.caution.w, 0},
+              caution, kLeastLine);
+    for (const Placed& placed : page.controls)
+        drawControl(painter, layout_, placed.box, placed.control, holds(placed.control.thing));
 }
 
 }  // namespace wrenlet::game

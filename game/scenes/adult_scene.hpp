@@ -1,58 +1,47 @@
-// Behind the way out, for adults alone: a question that takes reading, then a page that says how
-// the tablet stands. Nothing of any child's results is shown here.
+// The adult's page: what can be set for the children at this tablet, each thing with its state in
+// words and in shape, and set at once when it is touched. Nothing of any child's results is here.
 #pragma once
 
+#include "game/scenes/adult_look.hpp"
 #include "game/scenes/scene.hpp"
 
 namespace wrenlet::game {
 
-/// A sum in words, with four numbers to choose from; a wrong one leads back to the child's screen.
-class AdultQuestion final : public Scene {
-  public:
-    /// `seed` decides the sum.
-    AdultQuestion(Setting setting, const Layout& layout, std::uint64_t seed);
-
-    std::string place() const override { return "question"; }
-    std::vector<Thing> things() const override;
-    std::optional<std::string> rightTouch() const override;
-
-  private:
-    void tapped(const std::string& thing, Millis now) override;
-    void drawGround(Painter& painter, Millis now) const override;
-    void drawPieces(Painter& painter, Millis now) const override;
-
-    std::string sum_;           // "seven and five"
-    std::vector<int> numbers_;  // as they stand
-    int right_ = 0;
-};
-
-/// What the page tells, line by line.
-struct AdultPage {
-    std::string title;               // the class
-    std::vector<std::string> facts;  // pack, tablet, where the data lies
-    std::vector<std::string> words;  // problems, in words for an adult; none when all is well
-};
+/// `settings` with the next state of what `thing` names: "volume", "motion", "hands", "side",
+/// "minutes", "scan", "captions", "pause".
+TabletSettings setOn(TabletSettings settings, std::string_view thing);
 
 class AdultScene final : public Scene {
   public:
-    AdultScene(Setting setting, const Layout& layout, AdultPage page);
+    /// `title`: of the class. `class_minutes`: of a session, where the tablet has none of its own.
+    /// `to_look_at`: how many problems the facts tell of.
+    AdultScene(Setting setting, const Layout& layout, std::string title, int class_minutes,
+               std::size_t to_look_at);
 
     std::string place() const override { return "adult"; }
     std::vector<Thing> things() const override;
     std::optional<std::string> rightTouch() const override { return "back"; }
 
   private:
+    /// What stands where.
+    struct Placed {
+        Control control;
+        Box box;
+    };
+    struct Page {
+        Box title, caution;
+        std::vector<Placed> controls;
+    };
+    Page page() const;
+    std::vector<Control> controls() const;
+
     void tapped(const std::string& thing, Millis now) override;
     void drawGround(Painter& painter, Millis now) const override;
     void drawPieces(Painter& painter, Millis now) const override;
 
-    AdultPage page_;
+    std::string title_;
+    int class_minutes_;
+    std::size_t to_look_at_;
 };
-
-/// The next of the paces that the page offers, 0 (none) after the slowest.
-Millis nextScanPace(Millis pace);
-
-/// `text` in lines of at most `most` letters, broken between words.
-std::vector<std::string> wrapped(std::string_view text, std::size_t most);
 
 }  // namespace wrenlet::game

@@ -71,7 +71,7 @@ std::vector<Thing> CountScene::pieces() const {
 std::optional<std::string> CountScene::rightPiece() const {
     if (round_.laid() == round_.right()) return "done";
     if (round_.laid() > round_.right()) return "pad:" + std::to_string(round_.laid() - 1);
-    return holds("acorn") ? "pad:" + std::to_string(round_.laid()) : "acorn";
+    return holds("acorn") && carries() ? "pad:" + std::to_string(round_.laid()) : "acorn";
 }
 
 void CountScene::pressed(const std::string& piece, Millis) {
@@ -148,7 +148,8 @@ void CountScene::drawHeap(Painter& painter, Millis now) const {
     if (left <= 0) return;
     const Box seat = inHeap(nextInHeap());
     // One acorn of the heap follows the finger, wherever the heap was touched.
-    Box box = movedTo(seat, holds("acorn") ? hand_->at : glides_.at("acorn", seat.centre(), now));
+    const bool follows = holds("acorn") && carries();
+    Box box = movedTo(seat, follows ? hand_->at : glides_.at("acorn", seat.centre(), now));
     box.y -= hint(now) * layout_.px(60);
     painter.art("acorn", holds("acorn") ? box.grown(box.w * 0.06f) : box,
                 round_.canLay() ? 1 : 0.5f);

@@ -55,7 +55,7 @@ void EndingScene::tapped(const std::string& thing, Millis) {
 }
 
 bool EndingScene::isMoving(Millis now) const {
-    return Scene::isMoving(now) || (setting_.motion && now < built() + kSceneChange);
+    return Scene::isMoving(now) || (setting_.tablet.motion && now < built() + kSceneChange);
 }
 
 std::optional<Millis> EndingScene::nextDue(Millis now) const {
@@ -65,27 +65,27 @@ std::optional<Millis> EndingScene::nextDue(Millis now) const {
 }
 
 void EndingScene::drawGround(Painter& painter, Millis now) const {
-    const bool grown = !setting_.motion || now >= built();
+    const bool grown = !setting_.tablet.motion || now >= built();
     painter.pond(grown ? after_ : before_);
     drawWren(painter, telling_.isSounding(now) ? "wren-sing" : "wren-rest");
 }
 
 void EndingScene::drawPieces(Painter& painter, Millis now) const {
     const Box nest = layout_.nest();
-    const bool grown = !setting_.motion || now >= built();
+    const bool grown = !setting_.tablet.motion || now >= built();
     painter.grownNest(nest, grown ? after_ : before_);
 
     // Twigs lie beside the nest, where the wren will find them tomorrow.
     const float w = layout_.px(64), h = w / 2;
     for (int i = 0; i < twigs_; ++i) {
         const Millis begin = entered_ + kTwigAfter + kTwigEvery * i;
-        if (setting_.motion && now < begin) break;
+        if (setting_.tablet.motion && now < begin) break;
         const int column = i % 6, row = i / 6;
         const Point seat = {nest.centre().x + (static_cast<float>(column) - 2.5f) * w * 0.9f,
                             nest.y + nest.h + h * (0.9f + static_cast<float>(row))};
         const Point from = {layout_.wren().centre().x, layout_.wren().y};
         const Point at =
-            setting_.motion ? between(from, seat, eased(begin, kTwigFlight, now)) : seat;
+            setting_.tablet.motion ? between(from, seat, eased(begin, kTwigFlight, now)) : seat;
         painter.art("twig", {at.x - w / 2, at.y - h / 2, w, h});
     }
     drawLeave(painter, now);

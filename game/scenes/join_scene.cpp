@@ -40,7 +40,7 @@ std::vector<Box> JoinScene::tileSeats() const {
 }
 
 std::optional<std::size_t> JoinScene::heldTile() const {
-    return hand_ ? indexIn(hand_->thing.name, "tile") : std::nullopt;
+    return carries() ? indexIn(hand_->thing.name, "tile") : std::nullopt;
 }
 
 Box JoinScene::tileBox(std::size_t tile, Millis now) const {

@@ -39,7 +39,7 @@ Box HomeBox::sorted(std::size_t index) const {
     return {x - small / 2, foot - small, small, small};
 }
 
-Layout::Layout(ScreenSize screen) : screen_(screen) {
+Layout::Layout(ScreenSize screen, bool left_hand) : screen_(screen), left_hand_(left_hand) {
     const float w = width(), h = height();
     u_ = isPortrait() ? std::min(w / 800, h / 1280) : std::min(w / 1280, h / 800);
     const float mm = screen_.mm_per_px > 0 ? 1 / screen_.mm_per_px : 0;
@@ -54,14 +54,18 @@ float Layout::touchPx(float length) const {
     return std::max(px(length), std::min(least, most));
 }
 
+Box Layout::sided(const Box& box) const {
+    return left_hand_ ? Box{width() - box.x - box.w, box.y, box.w, box.h} : box;
+}
+
 Box Layout::replay() const {
     const float side = touchPx(kControl);
-    return {margin_, margin_, side, side};
+    return sided({margin_, margin_, side, side});
 }
 
 Box Layout::leave() const {
     const float side = touchPx(kControl);
-    return {width() - margin_ - side, margin_, side, side};
+    return sided({width() - margin_ - side, margin_, side, side});
 }
 
 Box Layout::wren() const {
@@ -69,7 +73,7 @@ Box Layout::wren() const {
     if (isPortrait()) return centred({width() / 2, margin_ + side / 2}, side, side);
     const float top = replay().y + replay().h + gap_;
     const float y = std::max(top, height() * 0.42f);
-    return {margin_, std::min(y, height() - margin_ - side), side, side};
+    return sided({margin_, std::min(y, height() - margin_ - side), side, side});
 }
 
 Box Layout::main() const {
@@ -77,8 +81,8 @@ Box Layout::main() const {
         const float top = std::max(wren().y + wren().h, replay().y + replay().h) + gap_;
         return {margin_, top, width() - 2 * margin_, height() - margin_ - top};
     }
-    const float x = wren().x + wren().w + gap_;
-    return {x, margin_, width() - margin_ - x, height() - 2 * margin_};
+    const float x = margin_ + wren().w + gap_;
+    return sided({x, margin_, width() - margin_ - x, height() - 2 * margin_});
 }
 
 Box Layout::pieces() const {
@@ -90,8 +94,9 @@ Box Layout::pieces() const {
 Box Layout::stage() const {
     Box all = main();
     all.h = pieces().y - gap_ - all.y;
-    if (!isPortrait()) all.w -= leave().w + gap_;
-    return all;
+    if (isPortrait()) return all;
+    const float aside = leave().w + gap_;
+    return {all.x + (left_hand_ ? aside : 0), all.y, all.w - aside, all.h};
 }
 
 std::vector<HomeBox> Layout::homes(std::size_t count) const {
@@ -182,7 +187,10 @@ Box Layout::waiting() const {
 
 std::vector<Box> Layout::stones(std::size_t count) const {
     Box area = pieces();
-    area.w = isPortrait() ? area.w : stage().w;
+    if (!isPortrait()) {
+        area.x = stage().x;
+        area.w = stage().w;
+    }
     const float side = touchPx(kCard);
     if (!isPortrait()) area.y -= px(kStoneBelow);
     return rowIn(area, count, side, side, std::max(gap_, px(count > 3 ? 24 : 48)));
@@ -301,7 +309,7 @@ std::vector<Box> Layout::badges(std::size_t count) const {
 
 Box Layout::nextPage() const {
     const float side = touchPx(kControl);
-    return {width() - margin_ - side, height() - margin_ - side, side, side};
+    return sided({width() - margin_ - side, height() - margin_ - side, side, side});
 }
 
 Box Layout::nest() const {
@@ -311,7 +319,8 @@ Box Layout::nest() const {
 }
 
 std::vector<Box> Layout::buttons(std::size_t count) const {
-    const float w = std::min(touchPx(280), width() - 2 * margin_), h = touchPx(96);
+    const float w = std::min(std::max(touchPx(300), 260.0f), width() - 2 * margin_);
+    const float h = std::max(touchPx(96), 88.0f);
     const auto columns = std::clamp<std::size_t>(
         static_cast<std::size_t>((width() - 2 * margin_ + gap_) / (w + gap_)), 1, count);
     const std::size_t rows = (count + columns - 1) / columns;

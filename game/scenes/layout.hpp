@@ -5,6 +5,9 @@
 // Sizes are those of the look at 1280x800 (800x1280 in portrait), scaled; where the display tells
 // its size, nothing that can be touched is smaller than 20 mm, nor closer than 5 mm to another.
 // What does not fit a row then goes into two.
+//
+// For a left hand the sides change places: the wren and the way out are where the arm is not, so
+// that it covers neither. What is read from left to right stays so.
 #pragma once
 
 #include <vector>
@@ -25,9 +28,10 @@ struct HomeBox {
 
 class Layout {
   public:
-    explicit Layout(ScreenSize screen);
+    explicit Layout(ScreenSize screen, bool left_hand = false);
 
     const ScreenSize& screen() const { return screen_; }
+    bool isLeftHanded() const { return left_hand_; }
     bool isPortrait() const { return screen_.h > screen_.w; }
     /// Pixels for a length of the look.
     float px(float length) const { return length * u_; }
@@ -82,6 +86,8 @@ class Layout {
 
   private:
     Box main() const;
+    /// `box`, on the other side of the screen for a left hand.
+    Box sided(const Box& box) const;
     /// What lies below the subject's card on the stage.
     Box belowSubject() const;
     /// The largest badges with which all children find room, or as many as a page holds.
@@ -92,6 +98,7 @@ class Layout {
     BadgeGrid badgeGrid(std::size_t children) const;
 
     ScreenSize screen_;
+    bool left_hand_ = false;
     float u_ = 1, gap_ = 24, margin_ = 16;
 };
 

@@ -12,6 +12,25 @@ int whole(float length) {
     return std::max(1, static_cast<int>(std::lround(length)));
 }
 
+Sprite artSprite(std::string_view name, const Box& box) {
+    Sprite sprite;
+    sprite.kind = Sprite::Kind::art;
+    sprite.name = name;
+    sprite.width = whole(box.w);
+    sprite.height = whole(box.h);
+    return sprite;
+}
+
+Sprite textSprite(std::string_view text, float height, Colour colour, bool bold) {
+    Sprite sprite;
+    sprite.kind = Sprite::Kind::text;
+    sprite.name = text;
+    sprite.height = whole(height);
+    sprite.colour = colour;
+    sprite.bold = bold;
+    return sprite;
+}
+
 constexpr float kCardRadius = 24, kTileRadius = 20, kLine = 3;
 constexpr float kLiftedScale = 1.04f;
 constexpr float kLetterTall = 0.8f;  // its line height, of a tile's
@@ -25,12 +44,13 @@ void Painter::put(Sprite sprite, Point centre, float alpha) {
 }
 
 void Painter::art(std::string_view name, const Box& box, float alpha) {
-    Sprite sprite;
-    sprite.kind = Sprite::Kind::art;
-    sprite.name = name;
-    sprite.width = whole(box.w);
-    sprite.height = whole(box.h);
-    put(std::move(sprite), box.centre(), alpha);
+    put(artSprite(name, box), box.centre(), alpha);
+}
+
+void Painter::facingArt(std::string_view name, const Box& box) {
+    Sprite sprite = artSprite(name, box);
+    sprite.flipped = layout_.isLeftHanded();
+    put(std::move(sprite), box.centre(), 1);
 }
 
 void Painter::picture(std::string_view name, const Box& box, float alpha) {
@@ -43,14 +63,22 @@ void Painter::picture(std::string_view name, const Box& box, float alpha) {
 }
 
 void Painter::text(std::string_view text, Point centre, float height, Colour colour, bool bold) {
+    if (!text.empty()) put(textSprite(text, height, colour, bold), centre, 1);
+}
+
+void Painter::textWithin(std::string_view text, const Box& box, Colour colour, bool bold) {
     if (text.empty()) return;
-    Sprite sprite;
-    sprite.kind = Sprite::Kind::text;
-    sprite.name = text;
-    sprite.height = whole(height);
-    sprite.colour = colour;
-    sprite.bold = bold;
-    put(std::move(sprite), centre, 1);
+    Sprite sprite = textSprite(text, box.h, colour, bold);
+    sprite.width = whole(box.w);
+    put(std::move(sprite), box.centre(), 1);
+}
+
+void Painter::textFromLeft(std::string_view text, const Box& box, Colour colour, bool bold) {
+    if (text.empty()) return;
+    Sprite sprite = textSprite(text, box.h, colour, bold);
+    sprite.width = whole(box.w);
+    sprite.from_left = true;
+    put(std::move(sprite), box.centre(), 1);
 }
 
 void Painter::fill(const Box& box, Colour colour, float alpha) {
@@ -76,14 +104,14 @@ void Painter::card(const Box& box, Stand stand, float radius) {
     put(std::move(sprite), box.centre(), stand == Stand::done ? 0.5f : 1);
 }
 
-void Painter::panel(const Box& box, Colour colour, Colour edge) {
+void Painter::panel(const Box& box, Colour colour, Colour edge, float radius) {
     Sprite sprite;
     sprite.kind = Sprite::Kind::card;
     sprite.width = whole(box.w);
     sprite.height = whole(box.h);
     sprite.colour = colour;
     sprite.edge_colour = edge;
-    sprite.radius = whole(layout_.px(kTileRadius));
+    sprite.radius = whole(layout_.px(radius));
     sprite.edge_px = whole(layout_.px(kLine));
     put(std::move(sprite), box.centre(), 1);
 }
@@ -97,6 +125,10 @@ void Painter::ring(const Box& box, int part, Colour colour) {
     sprite.edge_px = whole(layout_.px(8));
     sprite.part = std::clamp(part, 0, 24);
     put(std::move(sprite), box.centre(), 1);
+}
+
+void Painter::pip(const Box& box, bool full) {
+    panel(box, full ? palette::kInk : palette::kCard, palette::kInk, 5);
 }
 
 void Painter::pictureCard(std::string_view picture_name, const Box& box, Stand stand) {
@@ -218,7 +250,8 @@ void Painter::grownNest(const Box& box, const Growth& growth) {
 
 void Painter::reedsInFront() {
     const float w = layout_.px(150), h = w * 420 / 220;
-    art("bg-reeds", {layout_.width() - w * 0.82f, layout_.height() - h, w, h});
+    const float x = layout_.isLeftHanded() ? -w * 0.18f : layout_.width() - w * 0.82f;
+    facingArt("bg-reeds", {x, layout_.height() - h, w, h});
 }
 
 }  // namespace wrenlet::game

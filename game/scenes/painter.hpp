@@ -23,13 +23,24 @@ class Painter {
     void setPresence(float presence) { presence_ = presence; }
 
     void art(std::string_view name, const Box& box, float alpha = 1);
+    /// Art that faces the stage: it is drawn facing right, and turned round for a left hand.
+    void facingArt(std::string_view name, const Box& box);
     void picture(std::string_view name, const Box& box, float alpha = 1);
     void text(std::string_view text, Point centre, float height, Colour colour = palette::kInk,
               bool bold = false);
+    /// A line as high as `box`, in its middle or from its left; made smaller, not cut, where it is
+    /// too long.
+    void textWithin(std::string_view text, const Box& box, Colour colour = palette::kInk,
+                    bool bold = false);
+    void textFromLeft(std::string_view text, const Box& box, Colour colour = palette::kInk,
+                      bool bold = false);
     void fill(const Box& box, Colour colour, float alpha = 1);
     void card(const Box& box, Stand stand, float radius);
-    void panel(const Box& box, Colour colour, Colour edge);
+    /// `radius` in the look's px.
+    void panel(const Box& box, Colour colour, Colour edge, float radius = 20);
     void ring(const Box& box, int part, Colour colour);
+    /// One of several small squares that tell a state by their place: full, or only an edge.
+    void pip(const Box& box, bool full);
 
     /// A white card with a picture in the middle of `box`, or the mark of something that is only
     /// heard; lifted ones are 4 % larger.

@@ -167,7 +167,7 @@ std::optional<Millis> RoundScene::nextDue(Millis now) const {
 
 bool RoundScene::isMoving(Millis now) const {
     if (Scene::isMoving(now)) return true;
-    if (!setting_.motion) return false;
+    if (!setting_.tablet.motion) return false;
     if (exampleStep(now) && exampleMotion(now) < 1) return true;
     return hint(now) > 0 || (isRight() && now < right_at_ + kHop);
 }
@@ -182,7 +182,7 @@ std::optional<int> RoundScene::exampleStep(Millis now) const {
 }
 
 float RoundScene::exampleMotion(Millis now) const {
-    return setting_.motion ? eased(telling_.shownSince(now), kExampleMove, now) : 1;
+    return setting_.tablet.motion ? eased(telling_.shownSince(now), kExampleMove, now) : 1;
 }
 
 void RoundScene::drawTouched(Painter& painter, Point at, Millis now) const {
@@ -200,7 +200,7 @@ float RoundScene::hint(Millis now) const {
     else if (isOpen() && hints_left_ > 0 && now >= hint_at_)
         since = now - hint_at_;
     if (since < 0 || since >= kHint || hand_) return 0;
-    if (!setting_.motion) return 1;  // the same by a cut
+    if (!setting_.tablet.motion) return 1;  // the same by a cut
     const float part = static_cast<float>(since) / static_cast<float>(kHint);
     return std::fabs(std::sin(part * 2 * 3.14159265f));
 }

@@ -37,9 +37,9 @@ void Scene::resize(const Layout& layout) {
     hand_.reset();
 }
 
-void Scene::setMotion(bool motion) {
-    setting_.motion = motion;
-    glides_ = Glides(motion);
+void Scene::set(const TabletSettings& tablet) {
+    if (tablet.motion != setting_.tablet.motion) glides_ = Glides(tablet.motion);
+    setting_.tablet = tablet;
 }
 
 void Scene::press(Point at, Millis now) {
@@ -51,6 +51,7 @@ void Scene::press(Point at, Millis now) {
 
 void Scene::press(const Thing& thing, Point at, Millis now) {
     hand_ = Hand{thing, at, at, now, false};
+    if (!setting_.tablet.drags) hand_->thing.drags = false;
     pressed(thing.name, now);
 }
 
@@ -85,7 +86,7 @@ void Scene::touch(const Touch& touch, Millis now) {
         dropped(hand, now);
     else if (touch.kind == Touch::Kind::up && reach.contains(touch.at))
         tapped(hand.thing.name, now);
-    else
+    else if (hand.thing.drags)
         released(hand, now);
 }
 
@@ -124,7 +125,7 @@ Frame Scene::frame(Millis now) const {
 }
 
 Box Scene::placed(const std::string& piece, const Box& seat, Millis now) const {
-    if (holds(piece) && hand_->thing.drags) {
+    if (holds(piece) && carries()) {
         const Point centre = seat.centre();
         return movedTo(
             seat, {centre.x + hand_->at.x - hand_->from.x, centre.y + hand_->at.y - hand_->from.y});
@@ -145,14 +146,15 @@ void Scene::drawWren(Painter& painter, std::string_view pose, float lift) const 
     const Box box = layout_.wren();
     const float unit = box.w / 200;
     const Point foot = {box.centre().x, box.y + box.h * 0.92f};
-    painter.art("wren-perch", {foot.x - 120 * unit, foot.y - 16 * unit, 240 * unit, 90 * unit});
+    painter.facingArt("wren-perch",
+                      {foot.x - 120 * unit, foot.y - 16 * unit, 240 * unit, 90 * unit});
     const float side = box.w * 0.96f;
-    painter.art(pose,
-                {foot.x - side / 2, foot.y - side * 0.95f - layout_.px(26) * lift, side, side});
+    painter.facingArt(
+        pose, {foot.x - side / 2, foot.y - side * 0.95f - layout_.px(26) * lift, side, side});
 }
 
 float Scene::hop(Millis begin, Millis now) const {
-    if (!setting_.motion || now < begin || now >= begin + kHop) return 0;
+    if (!setting_.tablet.motion || now < begin || now >= begin + kHop) return 0;
     return std::sin(kPi * static_cast<float>(now - begin) / static_cast<float>(kHop));
 }
 

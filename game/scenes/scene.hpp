@@ -16,6 +16,7 @@
 #include "game/scenes/telling.hpp"
 #include "game/stage/finger.hpp"
 #include "game/stage/voice.hpp"
+#include "game/start/tablet_settings.hpp"
 
 namespace wrenlet::game {
 
@@ -23,8 +24,7 @@ namespace wrenlet::game {
 struct Setting {
     Voice& voice;
     const pack::Pack& pack;
-    bool motion = true;
-    Millis scan_pace = 0;  // of the mark that goes on by itself; 0: it does not
+    TabletSettings tablet{};
 };
 
 /// Something that can be touched now.
@@ -44,12 +44,15 @@ struct Wish {
         question,  // the way out was held open
         adult,     // the question was answered
         back,      // to what was left
-        motion,    // turn motion on or off
-        scan,      // the mark goes on by itself: another pace, or not
+        let_go,    // to the child, and no pause any more
+        settings,  // how the tablet is set
+        facts,     // how the tablet stands
+        set,       // the tablet is set anew
         close,     // end the program
     };
     Kind kind;
-    std::string child{};  // of play
+    std::string child{};      // of play
+    TabletSettings tablet{};  // of set
 };
 
 inline constexpr Millis kHoldMillis = 1500;  // the way out
@@ -57,7 +60,7 @@ inline constexpr Millis kHoldMillis = 1500;  // the way out
 class Scene {
   public:
     Scene(Setting setting, const Layout& layout)
-        : setting_(setting), layout_(layout), glides_(setting.motion) {}
+        : setting_(setting), layout_(layout), glides_(setting.tablet.motion) {}
     virtual ~Scene() = default;
     Scene(const Scene&) = delete;
     Scene& operator=(const Scene&) = delete;
@@ -77,8 +80,8 @@ class Scene {
     void touchThing(std::string_view name, Touch::Kind kind, Millis now);
     bool isTelling(Millis now) const { return !telling_.isOver(now); }
     void resize(const Layout& layout);
-    void setMotion(bool motion);
-    void setScanPace(Millis pace) { setting_.scan_pace = pace; }
+    /// What an adult has chosen, from now on.
+    void set(const TabletSettings& tablet);
     /// The pieces do not come up by and by: a child who starts the game sees them at once.
     void standAtOnce() { comes_up_ = false; }
 
@@ -101,7 +104,7 @@ class Scene {
     virtual void tapped(const std::string& thing, Millis now) = 0;
     /// A drag that ended; the hand still tells where.
     virtual void dropped(const Hand& /*hand*/, Millis /*now*/) {}
-    /// A press that came to nothing.
+    /// A piece that was pressed or carried, and let go of elsewhere.
     virtual void released(const Hand& /*hand*/, Millis /*now*/) {}
     /// The pond and what lives on it; then, on top, the pieces.
     virtual void drawGround(Painter& painter, Millis now) const = 0;
@@ -110,6 +113,8 @@ class Scene {
     void tell(const Script& script, Millis now) { telling_.begin(setting_.voice, script, now); }
     void wish(Wish wish) { wish_ = std::move(wish); }
     bool holds(std::string_view thing) const { return hand_ && hand_->thing.name == thing; }
+    /// True while what is held follows the finger.
+    bool carries() const { return hand_ && hand_->thing.drags; }
     /// Where a piece is drawn that belongs at `seat`: there, on its way, or under the finger.
     Box placed(const std::string& piece, const Box& seat, Millis now) const;
     void drawLeave(Painter& painter, Millis now) const;
@@ -127,7 +132,7 @@ class Scene {
   private:
     void press(Point at, Millis now);
     void press(const Thing& thing, Point at, Millis now);
-    bool comesUp() const { return comes_up_ && setting_.motion; }
+    bool comesUp() const { return comes_up_ && setting_.tablet.motion; }
 
     std::optional<Wish> wish_;
     bool comes_up_ = true;

@@ -32,7 +32,7 @@ Script SplitScene::askScript(Asking asking) const {
 }
 
 std::optional<std::size_t> SplitScene::heldBox() const {
-    return hand_ ? indexIn(hand_->thing.name, "box") : std::nullopt;
+    return carries() ? indexIn(hand_->thing.name, "box") : std::nullopt;
 }
 
 std::vector<Thing> SplitScene::pieces() const {

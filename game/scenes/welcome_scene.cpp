@@ -39,7 +39,7 @@ void WelcomeScene::tapped(const std::string& thing, Millis) {
 }
 
 bool WelcomeScene::isMoving(Millis now) const {
-    return Scene::isMoving(now) || (setting_.motion && now < entered_ + kHop);
+    return Scene::isMoving(now) || (setting_.tablet.motion && now < entered_ + kHop);
 }
 
 std::optional<Millis> WelcomeScene::nextDue(Millis now) const {

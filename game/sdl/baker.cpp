@@ -48,7 +48,8 @@ Mark markOf(const Sprite& sprite) {
     mark.add(number(sprite.colour) << 32 | number(sprite.edge_colour));
     mark.add(number(sprite.radius, sprite.edge_px));
     mark.add(number(sprite.shadow_px, sprite.part));
-    mark.add(static_cast<std::uint64_t>(sprite.kind) << 1 | (sprite.bold ? 1u : 0u));
+    mark.add(static_cast<std::uint64_t>(sprite.kind) << 3 | (sprite.from_left ? 4u : 0u) |
+             (sprite.flipped ? 2u : 0u) | (sprite.bold ? 1u : 0u));
     return mark;
 }
 
@@ -92,8 +93,10 @@ std::optional<Image> Baker::draw(const Sprite& sprite) {
     if (sprite.kind == Sprite::Kind::text) return letters_.draw(sprite);
     if (sprite.width < 1) return std::nullopt;
     switch (sprite.kind) {
-        case Sprite::Kind::art:
-            return drawSvgFilling(art(sprite.name), sprite.width, sprite.height);
+        case Sprite::Kind::art: {
+            auto image = drawSvgFilling(art(sprite.name), sprite.width, sprite.height);
+            return image && sprite.flipped ? flipped(*image) : std::move(image);
+        }
         case Sprite::Kind::picture:
             return drawFitted(pictures_(sprite.name), sprite.width, sprite.height);
         case Sprite::Kind::card:

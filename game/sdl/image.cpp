@@ -38,6 +38,14 @@ Image trimmed(const Image& image) {
     return out;
 }
 
+Image flipped(const Image& image) {
+    Image out = image;
+    for (int y = 0; y < image.h; ++y)
+        for (int x = 0; x < image.w; ++x)
+            std::memcpy(out.at(x, y), image.at(image.w - 1 - x, y), 4);
+    return out;
+}
+
 bool isOpaque(const Image& image) {
     for (std::size_t i = 3; i < image.rgba.size(); i += 4)
         if (image.rgba[i] != 255) return false;

@@ -25,6 +25,9 @@ Image blankImage(int w, int h);
 /// The same picture without the empty rows and columns around it; one pixel if it is all empty.
 Image trimmed(const Image& image);
 
+/// What faced right faces left. REQUIRES: not trimmed.
+Image flipped(const Image& image);
+
 /// True iff no pixel lets anything through.
 bool isOpaque(const Image& image);
 

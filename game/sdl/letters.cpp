@@ -59,11 +59,12 @@ std::optional<Image> Letters::draw(const Sprite& sprite) {
     if (!drawn) return std::nullopt;
     const SurfacePtr plain(SDL_ConvertSurfaceFormat(drawn.get(), SDL_PIXELFORMAT_RGBA32, 0));
     if (!plain) return std::nullopt;
-    Image image = blankImage(plain->w, plain->h);
+    const bool pads = sprite.from_left && sprite.width > plain->w;
+    Image image = blankImage(pads ? sprite.width : plain->w, plain->h);
     for (int y = 0; y < image.h; ++y)
         std::memcpy(image.at(0, y),
                     static_cast<const std::uint8_t*>(plain->pixels) + y * plain->pitch,
-                    4 * static_cast<std::size_t>(image.w));
+                    4 * static_cast<std::size_t>(plain->w));
     if (sprite.colour.a != 255)
         for (std::size_t i = 3; i < image.rgba.size(); i += 4)
             image.rgba[i] = static_cast<std::uint8_t>(image.rgba[i] * sprite.colour.a / 255);

@@ -20,8 +20,9 @@ void addFrame(Hash& hash, const Frame& frame) {
         const Sprite& sprite = blit.sprite;
         hash.add(sprite.kind);
         hash.add(sprite.name);
-        for (const int number : {sprite.width, sprite.height, sprite.radius, sprite.edge_px,
-                                 sprite.shadow_px, sprite.part, int{sprite.bold}})
+        for (const int number :
+             {sprite.width, sprite.height, sprite.radius, sprite.edge_px, sprite.shadow_px,
+              sprite.part, int{sprite.bold}, int{sprite.flipped}, int{sprite.from_left}})
             hash.add(number);
         addColour(hash, sprite.colour);
         addColour(hash, sprite.edge_colour);

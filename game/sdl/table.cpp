@@ -17,6 +17,7 @@ class Table::TellingVoice final : public Voice {
     }
     void hush() override { speaker_.hush(); }
     void cue(std::string_view name) override { speaker_.cue(name); }
+    void setVolume(float volume) override { speaker_.setVolume(volume); }
     std::string trouble() const override { return speaker_.trouble(); }
 
     std::function<void()> told;
@@ -45,8 +46,9 @@ Table::Table(Opened& opened, const Clock& clock, const TableOptions& options,
         const pack::Picture* picture = opened_.pack.picture(name);
         return picture != nullptr ? std::string_view(picture->bytes) : std::string_view();
     });
-    AppParts parts{opened_.list, opened_.pack,     opened_.store,    scheduler_,   *voice_,
-                   clock,        opened_.problems, opened_.snapshot, options_.data};
+    AppParts parts{
+        opened_.list, opened_.pack,     opened_.store,    scheduler_,    *voice_,
+        clock,        opened_.problems, opened_.snapshot, options_.data, opened_.settings_file};
     app_ = std::make_unique<App>(std::move(parts), options_.app, display_->screen());
 }
 

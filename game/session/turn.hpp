@@ -69,6 +69,10 @@ class Turn {
     /// Tells that the child was heard or spoken to: time up to 30 s from one such moment to the
     /// next was spent playing, a longer pause was not.
     void beat(Millis now);
+    /// The child is not there for a while: what goes by until the next moment is not counted.
+    void rest() { last_beat_.reset(); }
+    /// From now on the session ends by this plan.
+    void setPlan(const practice::SessionPlan& plan) { parts_.plan = plan; }
     Millis playedMs() const { return played_ms_; }
 
     int roundsToday() const;

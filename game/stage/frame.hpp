@@ -52,6 +52,8 @@ struct Sprite {
     int radius = 0, edge_px = 0, shadow_px = 0;  // px; the shadow falls below and outside the size
     int part = 24;
     bool bold = false;
+    bool flipped = false;    // art: what faces right faces left
+    bool from_left = false;  // text with a width: begins at its left end
     bool operator==(const Sprite&) const = default;
 };
 

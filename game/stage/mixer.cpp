@@ -54,9 +54,10 @@ void Mixer::mix(std::int16_t* stereo, std::size_t frames) {
         }
     }
     const std::int64_t gain = static_cast<std::int64_t>(volume_) * kCap / 32767;
+    const auto bound = static_cast<std::int32_t>(static_cast<std::int64_t>(volume_) * kCap / kOne);
     for (std::size_t i = 0; i < frames; ++i) {
         const auto loud = static_cast<std::int32_t>(sum_[i] * gain / kOne);
-        const auto out = static_cast<std::int16_t>(std::clamp(loud, -kCap, kCap));
+        const auto out = static_cast<std::int16_t>(std::clamp(loud, -bound, bound));
         stereo[2 * i] = out;
         stereo[2 * i + 1] = out;
     }

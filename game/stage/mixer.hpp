@@ -36,7 +36,8 @@ class Mixer {
     std::int64_t begin(Lane lane, std::span<const Line> lines);
     /// Fades out what sounds in the lane and drops what has not begun.
     void stop(Lane lane);
-    /// 0 to 1; anything outside is brought inside.
+    /// 0 to 1; anything outside is brought inside. It makes everything softer and bounds it too: no
+    /// sample leaves louder than this share of kGainCap, whatever plays together.
     void setVolume(float volume);
     /// Silent, with the clock standing still, until it is let go on.
     void setPaused(bool paused) { paused_ = paused; }

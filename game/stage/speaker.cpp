@@ -51,6 +51,11 @@ void Speaker::hush() {
     mixer_.stop(Mixer::Lane::voice);
 }
 
+void Speaker::setVolume(float volume) {
+    const Held held(lock_);
+    mixer_.setVolume(volume);
+}
+
 void Speaker::prepareCues() {
     if (!cues_) cues_.emplace();
 }

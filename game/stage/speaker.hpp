@@ -41,6 +41,7 @@ class Speaker final : public Voice {
     Speech say(const Utterance& utterance, Millis now) override;
     void hush() override;
     void cue(std::string_view name) override;
+    void setVolume(float volume) override;
     /// Computes the cues, unless they are, so that the first touch does not wait for it.
     void prepareCues();
     std::string trouble() const override { return trouble_; }

@@ -38,6 +38,8 @@ class Voice {
     /// One of the game's own soft sounds ("lift", "settle", "join", "done", "water"), below the
     /// voice by 9 LU or more.
     virtual void cue(std::string_view name) = 0;
+    /// 0 to 1, of the loudest the game can be: see Mixer::setVolume.
+    virtual void setVolume(float volume) = 0;
     /// Why nothing can be heard, in words for an adult; empty when all is well.
     virtual std::string trouble() const = 0;
 };

@@ -86,7 +86,9 @@ Result<OpenedList> openList(const pack::Classroom& classroom, const TabletFolder
         classroom.classFile(), tablet.keptList(), kMostListBytes,
         "The class list kept on this tablet is used.", {pack::readClassList, pack::readClassList});
     if (!list.value) return list.problems;
-    return OpenedList{std::move(*list.value), std::move(list.problems)};
+    const Result<TabletSettings> settings = openTabletSettings(tablet.settings());
+    append(list.problems, settings.problems());
+    return OpenedList{std::move(*list.value), std::move(list.problems), settings.value()};
 }
 
 Result<Opened> openClassroom(const pack::Classroom& classroom, const TabletFolder& tablet,
@@ -114,7 +116,8 @@ Result<Opened> openRest(OpenedList list, const pack::Classroom& classroom,
     std::filesystem::create_directories(classroom.tablets(), error);
     std::filesystem::path snapshot = classroom.snapshot(store.value().tablet());
     return Opened{std::move(list.list), std::move(*pack.value), std::move(store.value()),
-                  std::move(snapshot), std::move(problems)};
+                  std::move(snapshot),  std::move(problems),    list.settings,
+                  tablet.settings()};
 }
 
 }  // namespace wrenlet::game

@@ -11,15 +11,18 @@
 #include "content/pack/classroom.hpp"
 #include "content/pack/pack.hpp"
 #include "content/practice/store.hpp"
+#include "game/start/tablet_settings.hpp"
 
 namespace wrenlet::game {
 
-/// Where a tablet keeps what is its own: its responses, and the last good list and pack.
+/// Where a tablet keeps what is its own: its responses, how it is set, and the last good list and
+/// pack.
 struct TabletFolder {
     std::filesystem::path folder;
     std::filesystem::path store() const { return folder / "store.db"; }
     std::filesystem::path keptList() const { return folder / "class.json"; }
     std::filesystem::path keptPack() const { return folder / "pack.zip"; }
+    std::filesystem::path settings() const { return folder / "settings.json"; }
 };
 
 struct Opened {
@@ -28,13 +31,16 @@ struct Opened {
     practice::Store store;
     std::filesystem::path snapshot;  // this tablet's file in the classroom folder
     std::vector<Problem> problems;   // for the adult's page
+    TabletSettings settings{};
+    std::filesystem::path settings_file{};  // where they are kept
 };
 
-/// What can be seen at once: the class list, a small file, so that the badges need not wait for the
-/// pack. Problems of a list that was found or kept are in `problems`.
+/// What can be seen at once: the class list and how the tablet is set, small files, so that the
+/// badges need not wait for the pack. Problems of a list that was found or kept are in `problems`.
 struct OpenedList {
     pack::ClassList list;
     std::vector<Problem> problems;
+    TabletSettings settings{};
 };
 Result<OpenedList> openList(const pack::Classroom& classroom, const TabletFolder& tablet);
 

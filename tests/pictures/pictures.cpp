@@ -5,12 +5,15 @@
 #include <string>
 
 #include "content/common/files.hpp"
-#include "game/sdl/script_run.hpp"
+#include "tests/pictures/visit.hpp"
 
 using namespace wrenlet;
 using namespace wrenlet::game;
 
 namespace {
+
+constexpr const char* kUsage =
+    "wrenlet-pictures DIR [PART]    PART: sessions, adult or skills; all of them without it\n";
 
 struct Size {
     int width, height;
@@ -18,24 +21,6 @@ struct Size {
     std::string prefix() const {
         return std::to_string(width) + "x" + std::to_string(height) + "-";
     }
-};
-
-/// The starter classroom, a tablet beside it, and a folder for pictures that are not all kept.
-struct Room {
-    std::filesystem::path folder = std::filesystem::temp_directory_path() / "wrenlet-pictures";
-    pack::Classroom classroom{folder / "classroom"};
-    TabletFolder tablet{folder / "tablet"};
-    std::filesystem::path pictures = folder / "pictures";
-
-    Room() {
-        std::filesystem::remove_all(folder);
-        std::filesystem::create_directories(pictures);
-        std::filesystem::copy(WRENLET_TEST_STARTER, classroom.folder,
-                              std::filesystem::copy_options::recursive);
-    }
-    ~Room() { std::filesystem::remove_all(folder); }
-    Room(const Room&) = delete;
-    Room& operator=(const Room&) = delete;
 };
 
 /// A picture of each place that the child comes to; nothing when the room cannot be opened.
@@ -97,34 +82,81 @@ bool drawTrouble(const std::filesystem::path& pictures, const Size& size) {
     if (!openClassroom(room.classroom, room.tablet, 1).ok()) return false;
     for (const auto& pack : std::filesystem::directory_iterator(room.classroom.packs()))
         if (!writeWhole(pack.path(), "this is no pack").ok()) return false;
-    Tape tape;
-    tape.adult_share = 1;
-    tape.most_minutes = 1;
-    if (!played(room, size, tape, room.pictures)) return false;
-    const auto page = room.pictures / (size.prefix() + "adult.png");
-    const auto kept = pictures / (size.prefix() + "adult-with-problems.png");
-    std::error_code error;
-    std::filesystem::copy_file(page, kept, std::filesystem::copy_options::overwrite_existing,
-                               error);
-    if (!error) std::cout << kept.string() << "\n";
-    return !error;
+    const auto visit = Visit::begin(room, {size.width, size.height, 0}, {});
+    if (!visit) return false;
+    visit->toAdult();
+    return visit->shoot(pictures / (size.prefix() + "adult-with-problems.png"));
+}
+
+/// A round of some mechanics for a left hand.
+bool drawLeftHand(const std::filesystem::path& pictures, const Size& size) {
+    using exercise::Task;
+    using exercise::Unit;
+    TabletSettings left;
+    left.left_hand = true;
+    bool all = true;
+    for (const exercise::Skill skill : {exercise::Skill{Unit::onset_rime, Task::rhyme_sort},
+                                        {Unit::phoneme, Task::segment},
+                                        {Unit::syllable, Task::count},
+                                        {Unit::onset_rime, Task::rhyme_pick}}) {
+        const Room room;
+        const auto visit = Visit::begin(room, {size.width, size.height, 0}, left, skill);
+        if (!visit) return false;
+        visit->touch("badge:c-03");
+        visit->waitFor("asked");
+        const std::string name = "left-hand-" + std::string(exercise::rowOf(skill).id) + ".png";
+        all = visit->shoot(pictures / (size.prefix() + name)) && all;
+    }
+    return all;
+}
+
+/// What can be set, as it is at first and set otherwise; how the tablet stands; the pause; and a
+/// round for a left hand.
+bool drawAdult(const std::filesystem::path& pictures, const Size& size) {
+    const Room room;
+    const auto visit = Visit::begin(room, {size.width, size.height, 0}, {});
+    if (!visit) return false;
+    const auto shoot = [&](const std::string& name) {
+        return visit->shoot(pictures / (size.prefix() + name + ".png"));
+    };
+    visit->touch("leave", 1'800);
+    bool all = shoot("question");
+    visit->touch(*visit->app().rightTouch());
+    all = shoot("adult") && all;
+    visit->touch("facts");
+    all = shoot("adult-facts") && all;
+    visit->touch("settings");
+    for (const char* thing :
+         {"volume", "volume", "motion", "hands", "side", "minutes", "scan", "captions"})
+        visit->touch(thing);
+    all = shoot("adult-set-otherwise") && all;
+    visit->touch("pause");
+    all = shoot("paused") && all;
+    visit->toAdult();
+    visit->touch("back");
+    all = shoot("badges-left-hand") && all;
+    return drawLeftHand(pictures, size) && all;
 }
 
 }  // namespace
 
 int main(int argc, char** argv) {
-    if (argc != 2) {
-        std::cerr << "wrenlet-pictures DIR\n";
+    if (argc != 2 && argc != 3) {
+        std::cerr << kUsage;
         return 2;
     }
+    const std::string only = argc == 3 ? argv[2] : "";
     std::filesystem::create_directories(argv[1]);
+    const auto wants = [&only](std::string_view part) { return only.empty() || only == part; };
     bool all = true;
     for (const Size& size : {Size{1280, 800}, {1024, 600}, {800, 1280}, {2732, 2048}}) {
-        all = drawSessions(argv[1], size) && all;
+        if (wants("sessions")) all = drawSessions(argv[1], size) && all;
+        if (!wants("adult")) continue;
         all = drawTrouble(argv[1], size) && all;
+        all = drawAdult(argv[1], size) && all;
     }
     for (const Size& size : {Size{1280, 800}, {1024, 600}, {800, 1280}})
         for (const exercise::SkillRow& row : exercise::skillTable())
-            if (row.is_played) all = drawSkill(argv[1], size, row.skill) && all;
+            if (wants("skills") && row.is_played) all = drawSkill(argv[1], size, row.skill) && all;
     return all ? 0 : 1;
 }

@@ -20,17 +20,6 @@ bool shows(const game::Frame& frame, const std::string& text) {
     });
 }
 
-void toAdultPage(Player& player) {
-    const auto box = player.app().boxOf("leave");
-    REQUIRE(box.has_value());
-    player.contact({game::Contact::Kind::down, 1, box->centre(), 0});
-    player.wait(1700);
-    player.contact({game::Contact::Kind::up, 1, box->centre(), 0});
-    REQUIRE(player.app().place() == "question");
-    player.tap(*player.app().rightTouch());
-    REQUIRE(player.app().place() == "adult");
-}
-
 }  // namespace
 
 TEST_CASE("App: a child who knows plays a whole session, and the next child is one touch away") {
@@ -225,7 +214,7 @@ TEST_CASE("App: a missing sound device is told on the adult's page, and play goe
     const Folder folder;
     Player player(folder / "store.db", 1);
     player.voice().trouble_text = "No loudspeaker was found.";
-    toAdultPage(player);
+    player.toAdultPage();
     CHECK(shows(player.app().frame(player.now()), "No loudspeaker was found."));
     player.tap("back");
     CHECK(player.app().place() == "badges");
@@ -239,12 +228,13 @@ TEST_CASE("App: the adult's page lies over a round, which goes on behind it") {
     player.tap("badge:c-01");
     REQUIRE(player.waitForTouch());
     const std::string place = player.app().place();
-    toAdultPage(player);
+    player.toAdultPage();
     player.tap("motion");
     player.tap("back");
+    CHECK_FALSE(player.app().settings().motion);
     CHECK(player.app().place() == place);
     CHECK(player.waitForTouch());
-    toAdultPage(player);
+    player.toAdultPage();
     player.tap("badges");
     CHECK(player.app().place() == "badges");
     CHECK(player.store().endedSessions("c-01") == 0);

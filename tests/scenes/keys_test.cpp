@@ -71,7 +71,7 @@ TEST_CASE("Keys: a whole session of each mechanic is played by one switch alone"
         CAPTURE(exercise::rowOf(skill).id);
         const Folder folder;
         game::AppOptions options;
-        options.scan_pace = 1'500;
+        options.tablet.scan_pace = 1'500;
         fixtures::Player player(folder / "store.db", 1, 7, {}, 3, fixtures::pondPack(skill),
                                 options);
         bool told = false;
@@ -100,7 +100,7 @@ TEST_CASE("Keys: a whole session of each mechanic is played by one switch alone"
 TEST_CASE("Keys: the mark waits while something is told, and a finger hides it") {
     const Folder folder;
     game::AppOptions options;
-    options.scan_pace = 1'000;
+    options.tablet.scan_pace = 1'000;
     fixtures::Player player(folder / "store.db", 1, 7, {}, 3,
                             fixtures::pondPack({Unit::onset_rime, Task::rhyme_pick}), options);
     player.waitForTouch();

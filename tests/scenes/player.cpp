@@ -32,7 +32,8 @@ Player::Player(const std::filesystem::path& store, int children, std::uint64_t s
       list_(smallClass(children)),
       store_(std::move(practice::Store::open(store, "t-test").value())) {
     list_.settings.session_minutes = session_minutes;
-    game::AppParts parts{list_, pack_, store_, scheduler_, voice_, clock_, {}, {}, {}};
+    game::AppParts parts{list_,  pack_, store_, scheduler_, voice_,
+                         clock_, {},    {},     {},         store.parent_path() / "settings.json"};
     options.seed = seed;
     app_ = std::make_unique<game::App>(std::move(parts), options, screen);
     wait(500);
@@ -78,6 +79,17 @@ void Player::drag(const std::string& from, const std::string& to) {
     }
     contact({Contact::Kind::up, 1, end->centre(), 0});
     wait(16);
+}
+
+void Player::toAdultPage() {
+    const auto box = app_->boxOf("leave");
+    REQUIRE(box.has_value());
+    contact({Contact::Kind::down, 1, box->centre(), 0});
+    wait(1700);
+    contact({Contact::Kind::up, 1, box->centre(), 0});
+    REQUIRE(app_->place() == "question");
+    tap(*app_->rightTouch());
+    REQUIRE(app_->place().rfind("adult", 0) == 0);
 }
 
 void Player::playRightUntil(const std::string& place, int most_touches) {

@@ -18,8 +18,10 @@ class SilentVoice final : public game::Voice {
     game::Speech say(const game::Utterance& utterance, game::Millis now) override;
     void hush() override {}
     void cue(std::string_view) override {}
+    void setVolume(float to) override { volume = to; }
     std::string trouble() const override { return trouble_text; }
 
+    float volume = 1;
     std::string trouble_text;
     std::vector<game::Utterance> said;
     std::function<void()> on_say = [] {};
@@ -34,7 +36,8 @@ class FixedClock final : public Clock {
     std::int64_t at = 1'790'000'000'000;
 };
 
-/// An app over a store in a folder, played by calls.
+/// An app over a store in a folder, played by calls. Its settings are kept in settings.json beside
+/// the store.
 class Player {
   public:
     Player(const std::filesystem::path& store, int children, std::uint64_t seed = 7,
@@ -47,6 +50,8 @@ class Player {
     bool waitForTouch(game::Millis most = 60'000);
     void tap(const std::string& thing);
     void drag(const std::string& from, const std::string& to);
+    /// Holds the way out open and answers the question.
+    void toAdultPage();
     /// Touches what a child who knows would touch, until the place begins with `place`.
     void playRightUntil(const std::string& place, int most_touches = 4000);
     /// Chooses a wrong answer to a sort or a pick: any home or choice but the right one.

@@ -34,7 +34,7 @@ struct Room {
         options.window = {640, 400, false, true};
         options.assets = WRENLET_TEST_SHARE;
         options.sound = SoundDevice::Use::decode_only;
-        options.app.motion = false;
+        options.app.tablet.motion = false;
         auto made = Table::open(*opened, clock, options);
         REQUIRE(made.ok());
         table = std::move(made.value());

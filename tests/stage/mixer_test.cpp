@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include <cstdlib>
+#include <utility>
 #include <vector>
 
 #include "content/common/random.hpp"
@@ -114,6 +115,40 @@ TEST_CASE("mixer: nothing passes the cap, however much sounds at whatever volume
     CHECK(std::abs(pull(mixer, 1, 1)[0] - cap / 2) <= 1);
     mixer.setVolume(0);
     CHECK(pull(mixer, 1, 1)[0] == 0);
+}
+
+TEST_CASE("mixer: the volume an adult chose bounds every sample, however much sounds") {
+    const Pcm high = flat(4000, 32767), low = flat(4000, -32768);
+    Random random(5);
+    Pcm noisy;
+    for (int i = 0; i < 4000; ++i)
+        noisy.samples.push_back(static_cast<std::int16_t>(random.below(65'536)));
+    for (const int percent : {25, 50, 75, 100}) {
+        CAPTURE(percent);
+        const float volume = static_cast<float>(percent) / 100;
+        const int bound = static_cast<int>(kGainCap * volume * 32767);
+        int loudest = 0;
+        for (const Pcm* pcm : {&high, &low, &std::as_const(noisy)})
+            for (const std::size_t voices : {1u, 2u, 20u}) {
+                Mixer mixer;
+                mixer.setVolume(volume);
+                const std::vector<Mixer::Line> lines(voices, {pcm, 0});
+                mixer.begin(Lane::voice, lines);
+                mixer.begin(Lane::cue, lines);
+                for (const std::int16_t sample : pull(mixer, 4000, 512))
+                    loudest = std::max(loudest, std::abs(static_cast<int>(sample)));
+            }
+        CHECK(loudest <= bound + 1);
+        CHECK(loudest >= bound - 2);  // and it can be reached: the bound is what is heard
+    }
+    // What is turned softer while it sounds is bounded from the next sample on.
+    Mixer mixer;
+    const std::vector<Mixer::Line> lines(20, {&high, 0});
+    mixer.begin(Lane::voice, lines);
+    pull(mixer, 100, 100);
+    mixer.setVolume(0.25f);
+    for (const std::int16_t sample : pull(mixer, 1000, 100))
+        REQUIRE(sample <= static_cast<int>(kGainCap * 0.25f * 32767) + 1);
 }
 
 TEST_CASE("mixer: paused it is silent and goes on where it was") {

@@ -1,0 +1,58 @@
+// How the adult's pages look: where their controls stand, how a control says its state in words and
+// in shape, and text that an adult reads at arm's length.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "game/scenes/painter.hpp"
+
+namespace wrenlet::game {
+
+/// The least height of a line of Andika for an adult, in px: letters of 20 px.
+inline constexpr float kLeastLine = 33;
+
+/// The height of a line that is `length` of the look's px high, and never less than can be read.
+float lineHeight(const Layout& layout, float length);
+/// How many letters of such a line find room in `width`.
+std::size_t lettersIn(float width, float line);
+/// `text` in lines of at most `most` letters, broken between words; a word that is longer still is
+/// broken too.
+std::vector<std::string> wrapped(std::string_view text, std::size_t most);
+
+/// Cells in rows across the whole screen, filled in the order in which they are asked for.
+class AdultGrid {
+  public:
+    explicit AdultGrid(const Layout& layout);
+    /// The next cell, as wide as `span` of them, in the next row where this one has no room.
+    Box next(int span = 1);
+    int columns() const { return columns_; }
+
+  private:
+    float left_, top_, w_, h_, gap_;
+    int columns_, row_ = 0, column_ = 0;
+};
+
+/// Something that can be set, and how it is.
+struct Control {
+    std::string thing;  // "volume"
+    std::string name;   // "Loudness"
+    std::string state;  // "half"
+    std::string icon;
+    int at = 0, of = 0;    // which of how many states; of 0: not one of several
+    bool rises = false;    // each state has more of it than the one before
+    bool is_deed = false;  // touching it does something, and sets nothing
+    bool faces = false;    // the drawing is turned round for a left hand
+};
+
+void drawControl(Painter& painter, const Layout& layout, const Box& box, const Control& control,
+                 bool held);
+/// A plain button with one word or two.
+void drawButton(Painter& painter, const Layout& layout, const Box& box, std::string_view says,
+                bool held);
+/// Lines from the left, the first at the top of `box`.
+void drawLines(Painter& painter, const Box& box, const std::vector<std::string>& lines, float line,
+               Colour colour = palette::kInk, bool bold = false);
+
+}  // namespace wrenlet::game
