@@ -10,6 +10,7 @@
 #include "game/scenes/adult_scene.hpp"
 #include "game/scenes/badge_scene.hpp"
 #include "game/scenes/ending_scene.hpp"
+#include "game/scenes/key_scene.hpp"
 #include "game/scenes/paused_scene.hpp"
 #include "game/scenes/round_scene.hpp"
 #include "game/scenes/welcome_scene.hpp"
@@ -98,6 +99,13 @@ struct App::State {
     }
 
     void play(const std::string& id) {
+        const pack::Child* child = parts.list.child(id);
+        if (child == nullptr) return;
+        if (child->key.empty()) return unlocked(id);
+        show(std::make_unique<KeyScene>(setting, layout, *child));
+    }
+
+    void unlocked(const std::string& id) {
         const pack::Child* child = parts.list.child(id);
         if (child == nullptr) return;
         const std::uint64_t seed =
@@ -232,6 +240,8 @@ struct App::State {
         switch (wish.kind) {
             case Wish::Kind::play:
                 return play(wish.child);
+            case Wish::Kind::unlocked:
+                return unlocked(wish.child);
             case Wish::Kind::begin:
                 return round(now);
             case Wish::Kind::go_on:

@@ -8,8 +8,10 @@ namespace {
 
 // Short, warm, and whole on either side of a cut: some are followed by a word of the item. None
 // says "wrong"; after a slip the child hears both words and why.
-constexpr std::array<Phrase, 55> kPhrases = {{
+constexpr std::array<Phrase, 57> kPhrases = {{
     {phrase::kWho, "Who is playing? Touch your badge."},
+    {phrase::kKeyAsk, "Now touch your two pictures."},
+    {phrase::kKeyAgain, "Try again. Touch your first picture, then the other one."},
     {phrase::kHello, "Hello! Let's listen together."},
     {phrase::kSortAsk, "Where does this one rhyme?"},
     {phrase::kSortShow, "Words that rhyme live together."},

@@ -17,6 +17,8 @@ std::span<const Phrase> phraseTable();
 
 namespace phrase {
 inline constexpr std::string_view kWho = "who";                 // who is playing? touch your badge
+inline constexpr std::string_view kKeyAsk = "key.ask";          // touch your two pictures
+inline constexpr std::string_view kKeyAgain = "key.again";      // those were others; once more
 inline constexpr std::string_view kHello = "hello";             // a short welcome
 inline constexpr std::string_view kSortAsk = "sort.ask";        // where does it rhyme?
 inline constexpr std::string_view kSortShow = "sort.show";      // words that rhyme live together

@@ -6,6 +6,7 @@
 #include "content/common/files.hpp"
 #include "content/exercise/skill.hpp"
 #include "content/pack/json_reader.hpp"
+#include "content/pack/picture_key.hpp"
 #include "content/pack/text_rules.hpp"
 
 namespace wrenlet::pack {
@@ -16,12 +17,32 @@ constexpr int kVersion = 1;
 constexpr std::size_t kMostChildren = 200;
 constexpr std::uint64_t kMostBytes = 1 << 20;
 
+/// A key that is none is left out with a warning: the child is to play all the same.
+std::vector<std::string> readKey(const Json& json, const std::string& place, JsonReader& reader) {
+    std::vector<std::string> key = reader.texts(json, "key", place, 20, 60);
+    if (key.empty()) return key;
+    std::string all;
+    for (const std::string_view picture : kKeyPictures)
+        all += (all.empty() ? "" : ", ") + std::string(picture);
+    const std::string way_out =
+        "Choose two of " + all + ". Until then this child plays without a key.";
+    for (const std::string& picture : key)
+        if (std::find(kKeyPictures.begin(), kKeyPictures.end(), picture) == kKeyPictures.end()) {
+            reader.warn(place + ", key", inQuotes(picture) + " is no picture of a key.", way_out);
+            return {};
+        }
+    if (key.size() == kKeyLength && key[0] != key[1]) return key;
+    reader.warn(place + ", key", "A key is two pictures that are not alike.", way_out);
+    return {};
+}
+
 Child readChild(const Json& json, const std::string& place, JsonReader& reader) {
     Child child;
     child.id = reader.text(json, "id", place, 60, true);
     child.name = reader.text(json, "name", place, 60, true);
     child.badge = reader.text(json, "badge", place, 60, true);
     child.shields = reader.texts(json, "shields", place, 100, 40);
+    child.key = readKey(json, place, reader);
     for (const std::string* id : {&child.id, &child.badge})
         if (!id->empty() && !isPlainId(*id))
             reader.error(place,
@@ -32,8 +53,14 @@ Child readChild(const Json& json, const std::string& place, JsonReader& reader) 
 
 ClassSettings readSettings(const Json& json, JsonReader& reader) {
     ClassSettings settings;
-    settings.session_minutes =
-        static_cast<int>(reader.whole(json, "session_minutes", "settings", 3, 10, 6));
+    const auto minutes =
+        static_cast<int>(reader.whole(json, "session_minutes", "settings", 1, 60, 6));
+    settings.session_minutes = std::clamp(minutes, kLeastMinutes, kMostMinutes);
+    if (minutes != settings.session_minutes)
+        reader.warn("settings, session_minutes",
+                    "A session is " + std::to_string(kLeastMinutes) + " to " +
+                        std::to_string(kMostMinutes) + " minutes.",
+                    "It is taken as " + std::to_string(settings.session_minutes) + ".");
     for (std::string& skill : reader.texts(json, "focus", "settings", 20, 60)) {
         if (exercise::skillFromId(skill))
             settings.focus.push_back(std::move(skill));
@@ -97,6 +124,7 @@ std::string writeClassList(const ClassList& list) {
         entry["name"] = child.name;
         entry["badge"] = child.badge;
         entry["shields"] = child.shields;
+        if (!child.key.empty()) entry["key"] = child.key;
         root["children"].push_back(std::move(entry));
     }
     return root.dump(2) + "\n";

@@ -17,11 +17,14 @@ struct Child {
     std::string name;                  // given name; two children may share one
     std::string badge;                 // "badge-07": what the child touches
     std::vector<std::string> shields;  // contrasts never called missed: "b/v", "pin-pen"
+    std::vector<std::string> key{};    // two of kKeyPictures, or empty: the badge is enough
     bool operator==(const Child&) const = default;
 };
 
+inline constexpr int kLeastMinutes = 5, kMostMinutes = 8;  // of a session
+
 struct ClassSettings {
-    int session_minutes = 6;         // 3 to 10
+    int session_minutes = 6;         // of playing: about so many
     std::vector<std::string> focus;  // skill ids she pinned; empty: chosen for each child
     bool operator==(const ClassSettings&) const = default;
 };

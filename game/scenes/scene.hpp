@@ -38,6 +38,7 @@ struct Thing {
 struct Wish {
     enum class Kind : std::uint8_t {
         play,      // a child touched a badge
+        unlocked,  // and the pictures of her key
         begin,     // the welcome is over
         go_on,     // a question is done
         badges,    // who is next?
@@ -51,7 +52,7 @@ struct Wish {
         close,     // end the program
     };
     Kind kind;
-    std::string child{};      // of play
+    std::string child{};      // of play and unlocked
     TabletSettings tablet{};  // of set
 };
 

@@ -8,13 +8,14 @@
 #include <string_view>
 
 #include "content/common/result.hpp"
+#include "content/pack/classroom.hpp"
 #include "game/stage/mark.hpp"
 #include "game/stage/voice.hpp"
 
 namespace wrenlet::game {
 
 inline constexpr int kLeastVolume = 25, kMostVolume = 100;  // percent
-inline constexpr int kLeastMinutes = 5, kMostMinutes = 8;   // of a session
+using pack::kLeastMinutes, pack::kMostMinutes;              // of a session
 
 struct TabletSettings {
     int volume_percent = kMostVolume;  // bounds every sample: see Mixer::setVolume

@@ -1,5 +1,6 @@
 // wrenlet-pictures DIR: a picture of every screen and state of the game, at several sizes and both
 // ways round, made by scripted children.
+#include <algorithm>
 #include <iostream>
 #include <optional>
 #include <string>
@@ -88,6 +89,27 @@ bool drawTrouble(const std::filesystem::path& pictures, const Size& size) {
     return visit->shoot(pictures / (size.prefix() + "adult-with-problems.png"));
 }
 
+/// The two pictures of a child's key: asked, one chosen, both right; the starter class has none.
+bool drawKey(const std::filesystem::path& pictures, const Size& size) {
+    const Room room;
+    auto list = pack::openClassList(room.classroom);
+    if (!list.ok()) return false;
+    for (pack::Child& child : list.value().children) child.key = {"sock", "apple"};
+    if (!writeWhole(room.classroom.classFile(), pack::writeClassList(list.value())).ok())
+        return false;
+    const auto visit = Visit::begin(room, {size.width, size.height, 0}, {});
+    if (!visit) return false;
+    bool all = true;
+    visit->touch("badge:c-03");
+    for (const char* picture : {"", "picture:sock", "picture:apple"}) {
+        if (*picture != '\0') visit->touch(picture);
+        std::string name = visit->app().place();
+        std::replace(name.begin(), name.end(), ' ', '-');
+        all = visit->shoot(pictures / (size.prefix() + name + ".png")) && all;
+    }
+    return all;
+}
+
 /// A round of some mechanics for a left hand.
 bool drawLeftHand(const std::filesystem::path& pictures, const Size& size) {
     using exercise::Task;
@@ -154,6 +176,7 @@ int main(int argc, char** argv) {
         if (!wants("adult")) continue;
         all = drawTrouble(argv[1], size) && all;
         all = drawAdult(argv[1], size) && all;
+        all = drawKey(argv[1], size) && all;
     }
     for (const Size& size : {Size{1280, 800}, {1024, 600}, {800, 1280}})
         for (const exercise::SkillRow& row : exercise::skillTable())

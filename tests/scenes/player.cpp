@@ -27,11 +27,12 @@ game::Speech SilentVoice::say(const game::Utterance& utterance, Millis now) {
 
 Player::Player(const std::filesystem::path& store, int children, std::uint64_t seed,
                game::ScreenSize screen, int session_minutes, pack::Pack pack,
-               game::AppOptions options)
+               game::AppOptions options, std::vector<std::string> key)
     : pack_(std::move(pack)),
       list_(smallClass(children)),
       store_(std::move(practice::Store::open(store, "t-test").value())) {
     list_.settings.session_minutes = session_minutes;
+    if (!list_.children.empty()) list_.children.front().key = std::move(key);
     game::AppParts parts{list_,  pack_, store_, scheduler_, voice_,
                          clock_, {},    {},     {},         store.parent_path() / "settings.json"};
     options.seed = seed;

@@ -37,12 +37,12 @@ class FixedClock final : public Clock {
 };
 
 /// An app over a store in a folder, played by calls. Its settings are kept in settings.json beside
-/// the store.
+/// the store. `key` is the first child's.
 class Player {
   public:
     Player(const std::filesystem::path& store, int children, std::uint64_t seed = 7,
            game::ScreenSize screen = {}, int session_minutes = 3, pack::Pack pack = smallPack(),
-           game::AppOptions options = {});
+           game::AppOptions options = {}, std::vector<std::string> key = {});
 
     /// Steps in 60ths of a second until it has moved `millis` on.
     void wait(game::Millis millis);
