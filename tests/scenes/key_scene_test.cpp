@@ -53,9 +53,7 @@ TEST_CASE("Key: a child without one plays at once") {
     CHECK(player.app().place() == "welcome");
 }
 
-TEST_CASE(
-    "Key: the wrong pictures, or the right ones the other way round, come back; thrice is "
-    "enough") {
+TEST_CASE("Key: wrong pictures, or the right ones turned round, come back, and thrice is enough") {
     const Folder folder;
     Player player = withKey(folder);
     player.tap("badge:c-01");
