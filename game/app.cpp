@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 #include <utility>
+#include <variant>
 
 #include "content/common/random.hpp"
 #include "game/scenes/adult_facts_scene.hpp"
@@ -32,6 +33,9 @@ std::vector<std::string> sentences(const std::vector<Problem>& problems) {
 std::string firstChild(const pack::ClassList& list) {
     return list.children.empty() ? "" : list.children.front().id;
 }
+
+/// A key, or the contact of this id.
+using Presser = std::variant<Key, std::int64_t>;
 
 class NoVoice final : public Voice {
   public:
@@ -298,13 +302,17 @@ struct App::State {
     }
     std::optional<std::string> marked() const { return mark.on(markOrder()); }
 
-    void press(const std::string& thing, Millis now) {
-        scene().touchThing(thing, Touch::Kind::down, now);
-        by_key = true;
+    /// What one key, or one contact that is the switch, holds down, no other taps: a new press
+    /// takes its place.
+    void press(Presser by, const std::string& thing, Millis now) {
+        if (presser) scene().letGoThing(Touch::Kind::cancel, now);
+        presser = by;
+        scene().pressThing(thing, now);
     }
-    void lift(Millis now) {
-        if (by_key) scene().touchThing("", Touch::Kind::up, now);
-        by_key = false;
+    void lift(Presser by, Touch::Kind kind, Millis now) {
+        if (presser != by) return;
+        presser.reset();
+        scene().letGoThing(kind, now);
         scan_from = now;
     }
 
@@ -317,17 +325,29 @@ struct App::State {
         }
     }
 
-    /// True when the contact was the switch, and nothing else.
+    /// True when the contact is the switch, and nothing else. Where it comes down decides.
     bool isSwitch(const Contact& contact, Millis now) {
-        if (!isScanning()) return false;
-        for (const Thing& thing : scene().things())
-            if (thing.name == "leave" && thing.box.contains(contact.at)) return false;
         if (contact.kind == Contact::Kind::down) {
-            if (const auto thing = marked()) press(*thing, now);
-        } else if (contact.kind != Contact::Kind::move) {
-            lift(now);
+            switches.erase(contact.id);
+            lift(contact.id, Touch::Kind::cancel, now);  // its up was lost
+            if (!isScanning() || isOnLeave(contact.at)) return false;
+            switches.insert(contact.id);
+            if (const auto thing = marked()) press(contact.id, *thing, now);
+            return true;
         }
+        if (switches.count(contact.id) == 0) return false;
+        if (contact.kind == Contact::Kind::move) return true;
+        switches.erase(contact.id);
+        const bool is_up = contact.kind == Contact::Kind::up;
+        lift(contact.id, is_up ? Touch::Kind::up : Touch::Kind::cancel, now);
         return true;
+    }
+
+    bool isOnLeave(Point at) const {
+        const auto things = scene().things();
+        return std::any_of(things.begin(), things.end(), [at](const Thing& thing) {
+            return thing.name == "leave" && thing.box.contains(at);
+        });
     }
 
     AppParts parts;
@@ -343,8 +363,9 @@ struct App::State {
     std::string next;  // the child whose turn would be next
     std::uint64_t sessions = 0;
     Mark mark;
-    bool by_key = false;   // what is held down is held by a key
-    Millis scan_from = 0;  // since when the mark stands where it is
+    std::optional<Presser> presser;   // of what is held by no finger
+    std::set<std::int64_t> switches;  // contacts that are the switch
+    Millis scan_from = 0;             // since when the mark stands where it is
     bool closing = false;
 };
 
@@ -371,14 +392,14 @@ void App::touch(const Contact& contact, Millis now) {
 void App::key(Key key, bool down, Millis now) {
     state_->settle(now);
     if (!down) {
-        if (key == Key::touch || key == Key::leave) state_->lift(now);
+        state_->lift(key, Touch::Kind::up, now);
     } else if (key == Key::next || key == Key::previous) {
         state_->mark.move(state_->markOrder(), key == Key::next ? 1 : -1);
     } else if (key == Key::touch) {
-        if (const auto thing = state_->marked()) state_->press(*thing, now);
+        if (const auto thing = state_->marked()) state_->press(key, *thing, now);
     } else {
-        state_->press(key == Key::replay ? "replay" : "leave", now);
-        if (key == Key::replay) state_->lift(now);
+        state_->press(key, key == Key::replay ? "replay" : "leave", now);
+        if (key == Key::replay) state_->lift(key, Touch::Kind::up, now);
     }
     state_->settle(now);
 }

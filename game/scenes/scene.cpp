@@ -46,23 +46,23 @@ void Scene::press(Point at, Millis now) {
     const auto all = things();
     const auto found = std::find_if(all.rbegin(), all.rend(),
                                     [at](const Thing& thing) { return thing.box.contains(at); });
-    if (found != all.rend()) press(*found, at, now);
+    if (found != all.rend()) press(*found, at, false, now);
 }
 
-void Scene::press(const Thing& thing, Point at, Millis now) {
-    hand_ = Hand{thing, at, at, now, false};
+void Scene::press(const Thing& thing, Point at, bool by_key, Millis now) {
+    hand_ = Hand{thing, at, at, now, false, by_key};
     if (!setting_.tablet.drags) hand_->thing.drags = false;
     pressed(thing.name, now);
 }
 
-void Scene::touchThing(std::string_view name, Touch::Kind kind, Millis now) {
-    if (kind != Touch::Kind::down) {
-        if (hand_) touch({kind, hand_->at}, now);
-        return;
-    }
+void Scene::pressThing(std::string_view name, Millis now) {
     if (hand_) return;
     for (const Thing& thing : things())
-        if (thing.name == name) return press(thing, thing.box.centre(), now);
+        if (thing.name == name) return press(thing, thing.box.centre(), true, now);
+}
+
+void Scene::letGoThing(Touch::Kind kind, Millis now) {
+    if (hand_ && hand_->by_key) letGo(kind, now);
 }
 
 void Scene::touch(const Touch& touch, Millis now) {
@@ -70,21 +70,22 @@ void Scene::touch(const Touch& touch, Millis now) {
         if (!hand_) press(touch.at, now);
         return;
     }
-    if (!hand_) return;
+    if (!hand_ || hand_->by_key) return;
     hand_->at = touch.at;
     const float strayed = std::hypot(touch.at.x - hand_->from.x, touch.at.y - hand_->from.y);
     if (hand_->thing.drags && strayed > layout_.px(kSlop)) hand_->drags = true;
-    if (touch.kind == Touch::Kind::move) {
-        const bool left = hand_->thing.name == "leave" && !hand_->thing.box.contains(touch.at);
-        if (left) hand_.reset();
-        return;
-    }
+    if (touch.kind != Touch::Kind::move) return letGo(touch.kind, now);
+    const bool left = hand_->thing.name == "leave" && !hand_->thing.box.contains(touch.at);
+    if (left) hand_.reset();
+}
+
+void Scene::letGo(Touch::Kind kind, Millis now) {
     const Hand hand = *hand_;
     hand_.reset();
     const Box reach = hand.thing.box.grown(layout_.px(kSlop));
-    if (touch.kind == Touch::Kind::up && hand.drags)
+    if (kind == Touch::Kind::up && hand.drags)
         dropped(hand, now);
-    else if (touch.kind == Touch::Kind::up && reach.contains(touch.at))
+    else if (kind == Touch::Kind::up && reach.contains(hand.at))
         tapped(hand.thing.name, now);
     else if (hand.thing.drags)
         released(hand, now);

@@ -77,8 +77,10 @@ class Scene {
     virtual void enter(Millis now);
     virtual void step(Millis now);
     void touch(const Touch& touch, Millis now);
-    /// The same for a child who touches things by their names (keys, a switch).
-    void touchThing(std::string_view name, Touch::Kind kind, Millis now);
+    /// The same for a child who touches things by their names (keys, a switch). There is one hand:
+    /// what a finger holds no key lets go, and the other way round.
+    void pressThing(std::string_view name, Millis now);
+    void letGoThing(Touch::Kind kind, Millis now);
     bool isTelling(Millis now) const { return !telling_.isOver(now); }
     void resize(const Layout& layout);
     /// What an adult has chosen, from now on.
@@ -99,6 +101,7 @@ class Scene {
         Point from, at;
         Millis since = 0;
         bool drags = false;
+        bool by_key = false;  // or by a switch
     };
 
     virtual void pressed(const std::string& /*thing*/, Millis /*now*/) {}
@@ -132,7 +135,8 @@ class Scene {
 
   private:
     void press(Point at, Millis now);
-    void press(const Thing& thing, Point at, Millis now);
+    void press(const Thing& thing, Point at, bool by_key, Millis now);
+    void letGo(Touch::Kind kind, Millis now);
     bool comesUp() const { return comes_up_ && setting_.tablet.motion; }
 
     std::optional<Wish> wish_;

@@ -131,3 +131,84 @@ TEST_CASE("Keys: Escape held is the way out") {
     player.wait(32);
     CHECK(player.app().place() == "question");
 }
+
+namespace {
+
+/// At a pick that is asked, with a choice to touch.
+std::string toAPick(fixtures::Player& player) {
+    player.playRightUntil("pick: asked");
+    REQUIRE(player.waitForTouch());
+    return *player.app().rightTouch();
+}
+
+game::Contact contact(game::Contact::Kind kind, std::int64_t id, game::Point at) {
+    return {kind, id, at, 0};
+}
+
+}  // namespace
+
+TEST_CASE("Keys: what a finger holds no key lets go, and what a key holds no finger") {
+    using Kind = game::Contact::Kind;
+    const Folder folder;
+    fixtures::Player player(folder / "store.db", 1, 7, {}, 3,
+                            fixtures::pondPack({Unit::onset_rime, Task::rhyme_pick}));
+    const std::string choice = toAPick(player);
+    const game::Point on = player.app().boxOf(choice)->centre();
+    const auto rows = player.store().newest();
+
+    player.contact(contact(Kind::down, 1, on));
+    player.app().key(Key::next, true, player.now());
+    press(player, Key::touch);
+    press(player, Key::replay);
+    CHECK(player.store().newest() == rows);
+    player.contact(contact(Kind::cancel, 1, on));
+
+    while (player.app().marked() != choice) press(player, Key::next);
+    player.app().key(Key::touch, true, player.now());
+    player.contact(contact(Kind::down, 2, on));
+    player.contact(contact(Kind::up, 2, on));
+    player.app().key(Key::leave, false, player.now());
+    CHECK(player.store().newest() == rows);
+    player.app().key(Key::touch, false, player.now());
+    CHECK(player.store().newest() == rows + 1);
+}
+
+TEST_CASE("Keys: a switch that is cancelled or pressed anew without an up answers nothing") {
+    using Kind = game::Contact::Kind;
+    const Folder folder;
+    game::AppOptions options;
+    options.tablet.scan_pace = 1'000;
+    fixtures::Player player(folder / "store.db", 1, 7, {}, 3,
+                            fixtures::pondPack({Unit::onset_rime, Task::rhyme_pick}), options);
+    const game::Point water{640, 20};
+    const auto waitForChoice = [&player] {
+        for (int i = 0; i < 2000; ++i, player.wait(48)) {
+            const std::string marked = player.app().marked().value_or("");
+            if (marked.rfind(player.app().place() == "badges" ? "badge:" : "choice:", 0) == 0)
+                return marked;
+        }
+        return std::string();
+    };
+    waitForChoice();
+    player.contact(contact(Kind::down, 1, water));
+    player.contact(contact(Kind::up, 1, water));
+    const std::string first = waitForChoice();
+    REQUIRE(first.rfind("choice:", 0) == 0);
+    const auto rows = player.store().newest();
+
+    player.contact(contact(Kind::down, 1, water));
+    player.contact(contact(Kind::cancel, 1, water));
+    CHECK(player.store().newest() == rows);
+
+    // The up of the contact was lost, and the mark has gone on.
+    REQUIRE_FALSE(waitForChoice().empty());
+    player.contact(contact(Kind::down, 1, water));
+    player.app().key(Key::next, true, player.now());
+    while (player.app().marked().value_or("").rfind("choice:", 0) != 0)
+        player.app().key(Key::next, true, player.now());
+    const std::string second = *player.app().marked();
+    player.contact(contact(Kind::down, 1, water));
+    player.contact(contact(Kind::up, 1, water));
+    REQUIRE(player.store().newest() == rows + 1);
+    CHECK("choice:" + player.store().all().back().chosen == second);
+}

@@ -40,12 +40,15 @@ Player::Player(const std::filesystem::path& store, int children, std::uint64_t s
     wait(500);
 }
 
+void Player::rest(Millis millis) {
+    now_ += millis;
+    clock_.at += millis;
+}
+
 void Player::wait(Millis millis) {
     const Millis until = now_ + millis;
     while (now_ < until) {
-        const Millis step = std::min<Millis>(16, until - now_);
-        now_ += step;
-        clock_.at += step;
+        rest(std::min<Millis>(16, until - now_));
         app_->step(now_);
     }
 }

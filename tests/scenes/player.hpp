@@ -46,6 +46,8 @@ class Player {
 
     /// Steps in 60ths of a second until it has moved `millis` on.
     void wait(game::Millis millis);
+    /// Lets `millis` pass in which the app is not called.
+    void rest(game::Millis millis);
     /// Waits until something can be answered, or `most` has passed.
     bool waitForTouch(game::Millis most = 60'000);
     void tap(const std::string& thing);
