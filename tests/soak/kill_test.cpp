@@ -8,6 +8,7 @@
 
 #include <csignal>
 #include <cstdio>
+#include <future>
 #include <string>
 #include <thread>
 
@@ -26,8 +27,15 @@ struct Ran {
     bool ended_well = false;
 };
 
-/// Runs the game off screen and kills it after `millis`, reading what it announces meanwhile.
-Ran runAndKill(const std::vector<std::string>& words, int millis) {
+/// When a run is killed: so long after its start, or after its so-manieth answer, which a slow
+/// machine reaches later.
+struct Moment {
+    int answers = 0;
+    int millis = 0;
+};
+
+/// Runs the game off screen and kills it at that moment, reading what it announces meanwhile.
+Ran runAndKill(const std::vector<std::string>& words, Moment moment) {
     int ends[2];
     REQUIRE(pipe(ends) == 0);
     const pid_t child = fork();
@@ -42,18 +50,28 @@ Ran runAndKill(const std::vector<std::string>& words, int millis) {
         _exit(127);
     }
     close(ends[1]);
-    std::thread killer([&] {
-        std::this_thread::sleep_for(std::chrono::milliseconds(millis));
+    std::promise<void> due;
+    std::thread killer([&, reached = due.get_future()] {
+        reached.wait();
+        std::this_thread::sleep_for(std::chrono::milliseconds(moment.millis));
         kill(child, SIGKILL);
     });
     Ran ran;
+    int answers = 0;
+    bool is_due = moment.answers == 0;
+    if (is_due) due.set_value();
     std::FILE* from = fdopen(ends[0], "r");
     char line[512];
     while (std::fgets(line, sizeof line, from)) {
         long long sequence = 0;
         if (std::sscanf(line, "begun %lld\n", &sequence) == 1)
             ran.announced = std::max<std::int64_t>(ran.announced, sequence);
+        if (!is_due && ++answers == moment.answers) {
+            is_due = true;
+            due.set_value();
+        }
     }
+    if (!is_due) due.set_value();  // it ended before
     std::fclose(from);
     killer.join();
     int status = 0;
@@ -79,7 +97,10 @@ void killInSessions(int kills) {
     int killed = 0, resumed = 0, rounds = 0;
     std::int64_t before = 0, last_session = 0;
     while (killed < kills && rounds++ < kills * 6) {
-        const Ran ran = runAndKill(words, 300 + static_cast<int>(random.below(1900)));
+        // in turn anywhere in the start, and anywhere between two answers
+        const Moment moment{rounds % 2 == 0 ? 1 + static_cast<int>(random.below(3)) : 0,
+                            static_cast<int>(random.below(rounds % 2 == 0 ? 400 : 1900))};
+        const Ran ran = runAndKill(words, moment);
         killed += ran.killed;
         auto store = practice::Store::open(folder / "tablet/store.db", "none");
         if (!store.ok() && before == 0) continue;  // killed before there was a store
