@@ -36,6 +36,9 @@ void makeAllItems(Pack& pack, const speech::BlockList& blocked, const Unit& unit
                   std::vector<Problem>& problems) {
     for (const exercise::SkillRow& row : exercise::skillTable()) {
         if (!row.is_played) continue;
+        if (std::find(unit.skills_off.begin(), unit.skills_off.end(), row.id) !=
+            unit.skills_off.end())
+            continue;
         std::vector<exercise::Item> items = exercise::withoutRude(
             exercise::makeItems(pack.vocabulary, row.skill), pack.vocabulary, blocked);
         const bool gives_some = !items.empty();
@@ -46,6 +49,7 @@ void makeAllItems(Pack& pack, const speech::BlockList& blocked, const Unit& unit
                                     (gives_some ? " that hold in the unit's accents." : "."),
                                 "Add words, or leave that skill to another unit.",
                                 Problem::Weight::warning});
+        items = withoutLeftOut(std::move(items), unit);
         std::move(items.begin(), items.end(), std::back_inserter(pack.items));
     }
     if (pack.items.empty())

@@ -13,6 +13,7 @@ namespace {
 constexpr std::string_view kFormat = "wrenlet unit";
 constexpr int kVersion = 1;
 constexpr std::size_t kMostSounds = 40;
+constexpr std::size_t kMostKept = 100;
 
 /// Text that whyNoWord or whyNoSentence judges, so that the problem says what is wrong with it.
 std::string freeText(const Json& json, const std::string& place, JsonReader& reader) {
@@ -28,6 +29,8 @@ UnitWord readWord(const Json& json, const std::string& place, JsonReader& reader
     word.sounds = reader.texts(json, "sounds", place, kMostSounds, 8);
     word.compound = reader.texts(json, "compound", place, 6, 81);
     word.picture = reader.text(json, "picture", place, 60);
+    word.not_for = reader.texts(json, "not_for", place, exercise::skillTable().size(), 60);
+    word.kept = reader.texts(json, "kept", place, kMostKept, 60);
     return word;
 }
 
@@ -140,6 +143,50 @@ void readAccents(const Json& root, Unit& unit, JsonReader& reader) {
     }
 }
 
+void readLeftOut(const Json& root, Unit& unit, JsonReader& reader) {
+    for (std::string& id :
+         reader.texts(root, "skills_off", "", exercise::skillTable().size() * 2, 60)) {
+        if (exercise::skillFromId(id))
+            unit.skills_off.push_back(std::move(id));
+        else
+            reader.warn("skills_off", "No skill is called " + inQuotes(id) + ".",
+                        "It stays as if it were not there.");
+    }
+    unit.items_off = reader.texts(root, "items_off", "", kMostItemsOff, 400);
+}
+
+/// Why a recording is left out, or empty.
+std::string whyNoRecording(const UnitRecording& recording, std::set<std::string>& clips) {
+    if (!isPlainFileName(recording.take))
+        return inQuotes(recording.take) + " is not the name of a file.";
+    if (recording.clip.empty()) return "It does not say which clip it is.";
+    if (recording.to_us <= recording.from_us) return "It ends before it begins.";
+    if (!clips.insert(recording.clip).second)
+        return "There is another one of " + inQuotes(recording.clip) + ".";
+    return "";
+}
+
+void readRecordings(const Json& root, Unit& unit, JsonReader& reader) {
+    std::set<std::string> clips;
+    const Json& list = reader.list(root, "recordings", kMostRecordings, false);
+    for (std::size_t i = 0; i < list.size(); ++i) {
+        const std::string place = placeIn("recordings", i);
+        if (!reader.isObject(list[i], place)) continue;
+        UnitRecording recording;
+        recording.clip = reader.text(list[i], "clip", place, 200);
+        recording.take = reader.text(list[i], "take", place, 120);
+        recording.said = reader.text(list[i], "said", place, 200);
+        recording.from_us = reader.whole(list[i], "from_us", place, 0, kLongestTakeUs, 0);
+        recording.to_us = reader.whole(list[i], "to_us", place, 0, kLongestTakeUs, 0);
+        recording.kept = reader.texts(list[i], "kept", place, kMostKept, 60);
+        const std::string why = whyNoRecording(recording, clips);
+        if (why.empty())
+            unit.recordings.push_back(std::move(recording));
+        else
+            reader.warn(place, why, "The demo voice speaks instead; record it again.");
+    }
+}
+
 }  // namespace
 
 std::string wordId(const UnitWord& word) {
@@ -171,6 +218,8 @@ Result<Unit> readUnit(std::string_view json, std::string_view where) {
     readWords(reader.list(root, "words", kMostUnitWords, true), unit, reader);
     readSentences(reader.list(root, "sentences", kMostUnitWords, false), unit, reader);
     readAccents(root, unit, reader);
+    readLeftOut(root, unit, reader);
+    readRecordings(root, unit, reader);
     if (reader.failed()) return reader.takeProblems();
     return {std::move(unit), reader.takeProblems()};
 }
