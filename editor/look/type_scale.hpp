@@ -7,8 +7,8 @@
 
 namespace wrenlet::desk {
 
-enum class Type : std::uint8_t { note, figure, body, strong, title, place };
-inline constexpr std::size_t kTypeCount = 6;
+enum class Type : std::uint8_t { note, figure, body, strong, title, place, in_hand };
+inline constexpr std::size_t kTypeCount = 7;
 
 struct TypeSize {
     float em = 0;  // in u
@@ -23,6 +23,7 @@ inline constexpr std::array<TypeSize, kTypeCount> kTypeSizes{{
     {15, true},   // button, name
     {18, true},   // card title, rail
     {24, true},   // title of a place
+    {36, true},   // the word in hand
 }};
 
 constexpr TypeSize sizeOf(Type type) {

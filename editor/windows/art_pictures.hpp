@@ -1,4 +1,5 @@
-// The drawings in art/ as textures of exactly the pixels asked for, drawn 1:1.
+// The drawings in art/ and the pictures of words as textures of exactly the pixels asked for, drawn
+// 1:1.
 #pragma once
 
 #include <filesystem>
@@ -13,13 +14,17 @@ namespace wrenlet::desk {
 
 class ArtPictures final : public Pictures {
   public:
-    ArtPictures(SDL_Renderer* target, std::filesystem::path art)
-        : target_(target), art_(std::move(art)) {}
+    /// `set` is the picture set of words.
+    ArtPictures(SDL_Renderer* target, std::filesystem::path art, std::filesystem::path set)
+        : target_(target), art_(std::move(art)), set_(std::move(set)) {}
     ImTextureID picture(std::string_view name, int pixels) override;
+    void ownPictures(const std::filesystem::path& folder) override;
 
   private:
+    TexturePtr drawn(std::string_view name, int pixels) const;
+
     SDL_Renderer* target_;
-    std::filesystem::path art_;
+    std::filesystem::path art_, set_, own_;
     std::map<std::pair<std::string, int>, TexturePtr> kept_;  // null: there is none
 };
 

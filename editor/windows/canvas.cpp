@@ -1,5 +1,7 @@
 #include "editor/windows/canvas.hpp"
 
+#include <algorithm>
+
 #include "editor/look/palette.hpp"
 #include "editor/windows/input.hpp"
 
@@ -8,6 +10,34 @@ namespace wrenlet::desk {
 ImGuiHome::ImGuiHome() : context_(ImGui::CreateContext()) {
     ImGui::SetCurrentContext(context_);
     input::prepare();
+    ImGuiIO& io = ImGui::GetIO();
+    io.ClipboardUserData = this;
+    io.GetClipboardTextFn = [](void* home) { return static_cast<ImGuiHome*>(home)->pasted(); };
+    io.SetClipboardTextFn = [](void* home, const char* text) {
+        static_cast<ImGuiHome*>(home)->copied(text);
+    };
+}
+
+const char* ImGuiHome::pasted() {
+    constexpr std::size_t kMost = 1u << 20;  // as much as a list of words may be
+    std::string text = copied_;
+    if (SDL_WasInit(SDL_INIT_VIDEO) != 0) {
+        const std::unique_ptr<char, decltype(&SDL_free)> system(SDL_GetClipboardText(), SDL_free);
+        text = system ? system.get() : "";
+    }
+    pasted_.clear();
+    for (std::size_t i = 0; i < std::min(text.size(), kMost); ++i) {
+        const char letter = text[i];
+        if (letter == '\r' && i + 1 < text.size() && text[i + 1] == '\n') continue;
+        const bool parts = letter == '\n' || letter == '\r' || letter == '\t';
+        pasted_ += parts ? std::string("; ") : std::string(1, letter);
+    }
+    return pasted_.c_str();
+}
+
+void ImGuiHome::copied(const char* text) {
+    copied_ = text;
+    if (SDL_WasInit(SDL_INIT_VIDEO) != 0) SDL_SetClipboardText(text);
 }
 
 ImGuiHome::~ImGuiHome() {
@@ -18,7 +48,7 @@ Canvas::Canvas(SDL_Renderer* target, const std::filesystem::path& assets)
     : target_(target),
       fonts_(assets / "fonts"),
       renderer_(target),
-      pictures_(target, assets / "art") {}
+      pictures_(target, assets / "art", assets / "pictures") {}
 
 Result<Done> Canvas::draw(DeskWindow& window, int width, int height, float scale, float seconds) {
     if (built_for_ != scale) {

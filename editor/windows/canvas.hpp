@@ -6,6 +6,7 @@
 
 #include <filesystem>
 #include <memory>
+#include <string>
 
 #include "content/common/result.hpp"
 #include "editor/windows/art_pictures.hpp"
@@ -15,7 +16,9 @@
 
 namespace wrenlet::desk {
 
-/// Dear ImGui's context for as long as this lives.
+/// Dear ImGui's context for as long as this lives. What is copied and pasted goes through SDL where
+/// it has a screen, else it is kept here. Pasted line ends become semicolons, tabs too: fields are
+/// of one line, and words stay apart.
 class ImGuiHome {
   public:
     ImGuiHome();
@@ -24,7 +27,11 @@ class ImGuiHome {
     ImGuiHome& operator=(const ImGuiHome&) = delete;
 
   private:
+    const char* pasted();
+    void copied(const char* text);
+
     ImGuiContext* context_;
+    std::string copied_, pasted_;
 };
 
 class Canvas {

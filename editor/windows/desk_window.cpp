@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <array>
+#include <system_error>
 #include <utility>
 
+#include "content/common/files.hpp"
 #include "editor/windows/input.hpp"
 #include "editor/windows/style.hpp"
 
@@ -24,13 +26,84 @@ float nextTextSize(float size, int step) {
 }  // namespace
 
 DeskWindow::DeskWindow(OpenedClass opened, Surroundings surroundings)
-    : desk_(std::move(opened)), surroundings_(std::move(surroundings)) {}
+    : desk_(std::move(opened)), surroundings_(std::move(surroundings)) {
+    units_ = unitsIn(desk_.opened().classroom.folder);
+}
 
-void DeskWindow::openFolder(const std::filesystem::path& folder) {
+void DeskWindow::openClassroom(const std::filesystem::path& folder) {
+    closeUnit();
+    place_ = Place::klass;
     desk_.replace(surroundings_.open(folder));
+    units_ = unitsIn(folder);
+}
+
+void DeskWindow::drop(const std::filesystem::path& path) {
+    std::error_code error;
+    if (std::filesystem::is_directory(path, error) || unit_ == nullptr)
+        openClassroom(path);
+    else
+        addFrom(path);
+}
+
+void DeskWindow::addFrom(const std::filesystem::path& file) {
+    constexpr std::uint64_t kMostListBytes = 16u << 20;  // of which the first are read
+    place_ = Place::words;
+    const Result<std::string> bytes = readWhole(file, kMostListBytes);
+    if (!bytes.ok()) {
+        words_.not_taken = bytes.problems();
+        return;
+    }
+    const std::string typed = std::exchange(words_.typed, bytes.value());
+    words_.add(*unit_, file.filename().string());
+    words_.typed = typed;
+}
+
+void DeskWindow::showUnit(Result<std::unique_ptr<OpenUnit>> opened) {
+    unit_problems_ = opened.ok() ? std::vector<Problem>{} : opened.problems();
+    if (!opened.ok()) return;
+    finish();
+    unit_ = std::move(opened.value());
+    words_ = {};
+    place_ = Place::words;
+    new_title_.clear();
+    if (surroundings_.pictures) surroundings_.pictures->ownPictures(unit_->folder().pictures());
+    if (!unit_->unit().words.empty())
+        words_.in_hand = {pack::wordId(unit_->unit().words.front()), false};
+    step();
+    units_ = unitsIn(desk_.opened().classroom.folder);
+}
+
+void DeskWindow::openUnit(const std::filesystem::path& folder) {
+    if (surroundings_.bench) showUnit(OpenUnit::open({folder}, *surroundings_.bench));
+}
+
+void DeskWindow::makeUnit(const std::string& title) {
+    if (surroundings_.bench)
+        showUnit(OpenUnit::make(desk_.opened().classroom.folder, title, *surroundings_.bench));
+}
+
+void DeskWindow::closeUnit() {
+    finish();
+    unit_.reset();
+    words_ = {};
+    place_ = Place::words;
+    units_ = unitsIn(desk_.opened().classroom.folder);
+}
+
+void DeskWindow::step() {
+    if (unit_) unit_->step(surroundings_.now_ms());
+}
+
+std::optional<std::int64_t> DeskWindow::due() const {
+    return unit_ ? unit_->due() : std::nullopt;
+}
+
+void DeskWindow::finish() {
+    if (unit_) unit_->finish(surroundings_.now_ms());
 }
 
 void DeskWindow::frame(float pixel_width, float pixel_height, float scale, const TypeAtlas& atlas) {
+    step();
     applyStyle(ImGui::GetStyle(), scale, stage_.finger);
     ImGui::PushFont(atlas.font(Type::body));
     ImGui::SetNextWindowPos({0, 0});
@@ -52,10 +125,24 @@ void DeskWindow::frame(float pixel_width, float pixel_height, float scale, const
                   surroundings_.pictures,
                   scroll_,
                   sounds_,
+                  place_,
+                  unit_.get(),
+                  words_,
+                  words_scroll_,
+                  new_title_,
                   wishes,
                   {},
                   {},
-                  text_size_};
+                  text_size_,
+                  [this](Place place) { place_ = place; },
+                  {},
+                  [this] { closeUnit(); },
+                  [this](const auto& folder) { openUnit(folder); },
+                  units_,
+                  unit_problems_,
+                  surroundings_.hear};
+        if (surroundings_.bench && desk_.state() != ClassState::no_folder)
+            view.make_unit = [this](const std::string& title) { makeUnit(title); };
         view.gather = [&] {
             view.wish([this](Desk& desk) {
                 desk.replace(surroundings_.open(desk.opened().classroom.folder));
@@ -67,13 +154,7 @@ void DeskWindow::frame(float pixel_width, float pixel_height, float scale, const
         };
         keys(view);
         drawRail(view);
-        if (desk_.state() != ClassState::ready) {
-            drawEmptyPage(view);
-        } else if (desk_.page() == Page::map) {
-            drawMapPage(view);
-        } else {
-            drawChildPage(view);
-        }
+        drawPlace(view);
         drawFoot(view);
         for (const auto& wish : wishes) wish(desk_);
     }
@@ -81,11 +162,32 @@ void DeskWindow::frame(float pixel_width, float pixel_height, float scale, const
     ImGui::PopFont();
 }
 
+void DeskWindow::drawPlace(View& view) {
+    if (place_ == Place::words) {
+        drawWordsPage(view);
+    } else if (desk_.state() != ClassState::ready) {
+        drawEmptyPage(view);
+    } else if (desk_.page() == Page::map) {
+        drawMapPage(view);
+    } else {
+        drawChildPage(view);
+    }
+}
+
 void DeskWindow::keys(View& view) {
     if (input::pressed(Key::f5)) view.gather();
     if (input::ctrl() && input::pressed(Key::plus)) view.set_text_size(1);
     if (input::ctrl() && input::pressed(Key::minus)) view.set_text_size(-1);
-    if (input::pressed(Key::escape)) view.wish([](Desk& desk) { desk.showMap(); });
+    if (input::alt() && input::pressed(Key::one)) view.later([this] { place_ = Place::words; });
+    if (input::alt() && input::pressed(Key::five)) view.later([this] { place_ = Place::klass; });
+    if (unit_ && input::ctrl() && (!input::isTyping() || words_.typed.empty())) {
+        const bool again = input::pressed(Key::y) || (input::shift() && input::pressed(Key::z));
+        const bool back = !again && input::pressed(Key::z);
+        if (back) view.later([this] { unit_->change([](UnitAtWork& work) { work.undo(); }); });
+        if (again) view.later([this] { unit_->change([](UnitAtWork& work) { work.redo(); }); });
+    }
+    if (place_ == Place::klass && input::pressed(Key::escape))
+        view.wish([](Desk& desk) { desk.showMap(); });
 }
 
 }  // namespace wrenlet::desk

@@ -5,6 +5,8 @@
 #include <cstdint>
 #include <filesystem>
 #include <functional>
+#include <memory>
+#include <optional>
 #include <vector>
 
 #include "editor/document/desk.hpp"
@@ -19,6 +21,8 @@ struct Surroundings {
     std::function<OpenedClass(const std::filesystem::path&)> open;  // read a classroom folder
     std::function<std::int64_t()> now_ms;                           // Unix milliseconds
     Pictures* pictures = nullptr;                                   // none: no badges are drawn
+    const Workbench* bench = nullptr;  // none: units of words are not worked on
+    Hear hear = {};                    // none: there is no sound
 };
 
 class DeskWindow {
@@ -28,8 +32,21 @@ class DeskWindow {
     /// Draws one frame of so many pixels into the current context, between NewFrame and Render.
     void frame(float pixel_width, float pixel_height, float scale, const TypeAtlas& atlas);
 
-    /// Another classroom folder: one that was dropped on the window.
-    void openFolder(const std::filesystem::path& folder);
+    /// What was dropped on the window: a classroom folder, or a list of words.
+    void drop(const std::filesystem::path& path);
+    void go(Place place) { place_ = place; }
+    Place place() const { return place_; }
+
+    void openUnit(const std::filesystem::path& folder);
+    void makeUnit(const std::string& title);
+    OpenUnit* unit() { return unit_.get(); }
+    WordsPlace& words() { return words_; }
+
+    /// Looks and saves as is due; whether something is still to be done, and when.
+    void step();
+    std::optional<std::int64_t> due() const;
+    /// Saves what is not saved: before the window goes.
+    void finish();
 
     Desk& desk() { return desk_; }
     Stage& stage() { return stage_; }
@@ -38,12 +55,24 @@ class DeskWindow {
 
   private:
     void keys(View& view);
+    void drawPlace(View& view);
+    void closeUnit();
+    void openClassroom(const std::filesystem::path& folder);
+    void addFrom(const std::filesystem::path& file);
+    void showUnit(Result<std::unique_ptr<OpenUnit>> opened);
 
     Desk desk_;
     Surroundings surroundings_;
     Stage stage_;
     MapScroll scroll_;
     SoundsScroll sounds_;
+    Place place_ = Place::klass;
+    std::unique_ptr<OpenUnit> unit_;
+    WordsPlace words_;
+    WordsScroll words_scroll_;
+    std::string new_title_;
+    std::vector<Problem> unit_problems_;  // of a unit that could not be opened
+    std::vector<UnitFolder> units_;       // of the classroom
     float text_size_ = 1;
 };
 

@@ -11,7 +11,7 @@ namespace wrenlet::desk::input {
 
 namespace {
 
-constexpr std::array<std::pair<Key, ImGuiKey>, 13> kKnownToImGui{{
+constexpr std::array<std::pair<Key, ImGuiKey>, 20> kKnownToImGui{{
     {Key::tab, ImGuiKey_Tab},
     {Key::left, ImGuiKey_LeftArrow},
     {Key::right, ImGuiKey_RightArrow},
@@ -24,7 +24,14 @@ constexpr std::array<std::pair<Key, ImGuiKey>, 13> kKnownToImGui{{
     {Key::enter, ImGuiKey_Enter},
     {Key::space, ImGuiKey_Space},
     {Key::escape, ImGuiKey_Escape},
-    {Key::none, ImGuiKey_Backspace},
+    {Key::erase, ImGuiKey_Delete},
+    {Key::backspace, ImGuiKey_Backspace},
+    {Key::a, ImGuiKey_A},
+    {Key::c, ImGuiKey_C},
+    {Key::v, ImGuiKey_V},
+    {Key::x, ImGuiKey_X},
+    {Key::y, ImGuiKey_Y},
+    {Key::z, ImGuiKey_Z},
 }};
 
 #if IMGUI_VERSION_NUM >= 18700
@@ -42,6 +49,24 @@ ImGuiKey imguiKey(Key key) {
             return ImGuiKey_1;
         case Key::two:
             return ImGuiKey_2;
+        case Key::three:
+            return ImGuiKey_3;
+        case Key::four:
+            return ImGuiKey_4;
+        case Key::five:
+            return ImGuiKey_5;
+        case Key::f1:
+            return ImGuiKey_F1;
+        case Key::f:
+            return ImGuiKey_F;
+        case Key::h:
+            return ImGuiKey_H;
+        case Key::k:
+            return ImGuiKey_K;
+        case Key::l:
+            return ImGuiKey_L;
+        case Key::s:
+            return ImGuiKey_S;
         default:
             break;
     }
@@ -121,6 +146,9 @@ void text(std::string_view utf8) {
     ImGui::GetIO().AddInputCharactersUTF8(std::string(utf8).c_str());
 }
 
+bool isTyping() {
+    return ImGui::GetIO().WantTextInput;
+}
 bool ctrl() {
     return ImGui::GetIO().KeyCtrl;
 }

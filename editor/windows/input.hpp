@@ -27,6 +27,24 @@ enum class Key : std::uint8_t {
     zero,
     one,
     two,
+    three,
+    four,
+    five,
+    erase,  // Delete
+    backspace,
+    f1,
+    // letters that Dear ImGui's text fields know with Ctrl, and that places use
+    a,
+    c,
+    f,
+    h,
+    k,
+    l,
+    s,
+    v,
+    x,
+    y,
+    z,
 };
 
 namespace input {
@@ -43,6 +61,8 @@ void text(std::string_view utf8);
 
 /// True in the frame in which the key went down, and again while it repeats.
 bool pressed(Key key);
+/// True while a text field has the cursor: single letters and arrows are the field's then.
+bool isTyping();
 bool ctrl();
 bool shift();
 bool alt();

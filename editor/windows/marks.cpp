@@ -100,4 +100,14 @@ std::vector<std::uint8_t> discCoverage(int radius, int line) {
     });
 }
 
+std::vector<std::uint8_t> arcCoverage(int radius, int line, double share) {
+    constexpr double kTurn = 6.283185307179586;
+    return sampled(2 * radius, [&](double x, double y) {
+        const double from_middle = std::hypot(x - radius, y - radius);
+        double turned = std::atan2(x - radius, radius - y) / kTurn;
+        if (turned < 0) turned += 1;
+        return from_middle <= radius && from_middle >= radius - line && turned <= share;
+    });
+}
+
 }  // namespace wrenlet::desk

@@ -23,4 +23,7 @@ std::vector<std::uint8_t> markCoverage(Mark mark, int side);
 /// square of 2 × radius: its quarters are the corners of boxes.
 std::vector<std::uint8_t> discCoverage(int radius, int line);
 
+/// The part of such a ring that `share` (0 to 1) of the way round takes, from the top, clockwise.
+std::vector<std::uint8_t> arcCoverage(int radius, int line, double share);
+
 }  // namespace wrenlet::desk

@@ -3,6 +3,8 @@
 #include <cstdio>
 #include <cstdlib>
 
+#include "content/pack/text_rules.hpp"
+
 namespace wrenlet::desk {
 
 namespace {
@@ -44,6 +46,10 @@ bool readValue(const std::string& name, const std::string& value, DeskOptions& o
     if (name == "--child") {
         options.child = value;
         options.page = Page::child;
+    }
+    if (name == "--unit") {
+        options.unit = value;
+        return pack::isPlainId(value);
     }
     return (name == "--picture" || name == "--skill" || name == "--child") && !value.empty();
 }

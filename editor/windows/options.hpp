@@ -10,7 +10,7 @@
 namespace wrenlet::desk {
 
 inline constexpr std::string_view kWindowUsage =
-    "wrenlet-desk [CLASSROOM]                                    open the desk\n"
+    "wrenlet-desk [CLASSROOM] [--unit ID]                        open the desk\n"
     "wrenlet-desk CLASSROOM --picture FILE.png [--page map|child] [--child NAME]\n"
     "             [--skill ID] [--size WxH] [--scale S]          draw a page without a screen\n";
 

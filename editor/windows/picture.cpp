@@ -42,8 +42,9 @@ bool goTo(Desk& desk, const DeskOptions& options) {
 
 }  // namespace
 
-int pictureOf(const OpenedClass& opened, const DeskOptions& options, std::int64_t now_ms,
-              std::ostream& err) {
+int pictureWith(const OpenedClass& opened, const DeskOptions& options, std::int64_t now_ms,
+                const Workbench* bench, const std::function<bool(DeskWindow&)>& prepare,
+                std::ostream& err) {
     const std::unique_ptr<SDL_Surface, SurfaceClose> surface(SDL_CreateRGBSurfaceWithFormat(
         0, options.width, options.height, 32, SDL_PIXELFORMAT_ARGB8888));
     const std::unique_ptr<SDL_Renderer, RendererClose> renderer(
@@ -53,12 +54,9 @@ int pictureOf(const OpenedClass& opened, const DeskOptions& options, std::int64_
         return 1;
     }
     Canvas canvas(renderer.get(), options.assets);
-    DeskWindow window(
-        opened, {[&](const auto&) { return opened; }, [&] { return now_ms; }, &canvas.pictures()});
-    if (!goTo(window.desk(), options)) {
-        err << "No child in the class is called " << options.child << ".\n";
-        return 1;
-    }
+    DeskWindow window(opened, {[&](const auto&) { return opened; }, [&] { return now_ms; },
+                               &canvas.pictures(), bench, [](const pack::VoiceNeed&) {}});
+    if (!prepare(window)) return 1;
     const float scale = options.scale.value_or(
         scaleFor(static_cast<float>(options.width), static_cast<float>(options.height), 1));
     for (int frame = 0; frame < 2; ++frame) {  // scrolling children know their size after one
@@ -73,6 +71,18 @@ int pictureOf(const OpenedClass& opened, const DeskOptions& options, std::int64_
         return 1;
     }
     return 0;
+}
+
+int pictureOf(const OpenedClass& opened, const DeskOptions& options, std::int64_t now_ms,
+              std::ostream& err) {
+    return pictureWith(
+        opened, options, now_ms, nullptr,
+        [&](DeskWindow& window) {
+            if (goTo(window.desk(), options)) return true;
+            err << "No child in the class is called " << options.child << ".\n";
+            return false;
+        },
+        err);
 }
 
 int pictureDesk(const DeskOptions& options, std::ostream& err) {

@@ -41,6 +41,44 @@ Key keyOf(SDL_Keycode code) {
         case SDLK_EQUALS:
         case SDLK_KP_PLUS:
             return Key::plus;
+        case SDLK_DELETE:
+            return Key::erase;
+        case SDLK_BACKSPACE:
+            return Key::backspace;
+        case SDLK_F1:
+            return Key::f1;
+        case SDLK_1:
+            return Key::one;
+        case SDLK_2:
+            return Key::two;
+        case SDLK_3:
+            return Key::three;
+        case SDLK_4:
+            return Key::four;
+        case SDLK_5:
+            return Key::five;
+        case SDLK_a:
+            return Key::a;
+        case SDLK_c:
+            return Key::c;
+        case SDLK_f:
+            return Key::f;
+        case SDLK_h:
+            return Key::h;
+        case SDLK_k:
+            return Key::k;
+        case SDLK_l:
+            return Key::l;
+        case SDLK_s:
+            return Key::s;
+        case SDLK_v:
+            return Key::v;
+        case SDLK_x:
+            return Key::x;
+        case SDLK_y:
+            return Key::y;
+        case SDLK_z:
+            return Key::z;
         case SDLK_MINUS:
         case SDLK_KP_MINUS:
             return Key::minus;

@@ -6,6 +6,7 @@
 #include <string_view>
 
 #include "content/common/clock.hpp"
+#include "editor/windows/bench.hpp"
 #include "editor/windows/canvas.hpp"
 #include "editor/windows/input.hpp"
 #include "editor/windows/platform.hpp"
@@ -39,6 +40,12 @@ bool isSeen() {
 
 void tell(std::ostream& err, const std::vector<Problem>& problems) {
     for (const Problem& problem : problems) err << sentence(problem) << "\n";
+}
+
+void wakeWindow() {
+    SDL_Event event{};
+    event.type = SDL_USEREVENT;
+    SDL_PushEvent(&event);
 }
 
 // Keys and presses take two frames to settle in Dear ImGui: what is pressed in one shows in the
@@ -87,16 +94,23 @@ int runDesk(const DeskOptions& options, std::ostream& err) {
 
     const SystemClock clock;
     Canvas canvas(renderer.get(), options.assets);
+    const std::unique_ptr<Bench> bench =
+        openBench(options.assets, {}, clock.unixMillis(), wakeWindow);
     DeskWindow window(openClass(options.classroom, clock.unixMillis()),
                       {[&](const auto& folder) { return openClass(folder, clock.unixMillis()); },
-                       [&] { return clock.unixMillis(); }, &canvas.pictures()});
+                       [&] { return clock.unixMillis(); }, &canvas.pictures(),
+                       bench ? &bench->workbench : nullptr});
+    if (!options.unit.empty()) window.openUnit(options.classroom / "units" / options.unit);
     Platform platform;
     for (Platform::Heard heard; !heard.closed;) {
         if (!drawTwice(canvas, window, renderer.get(), options, err)) return 1;
         SDL_RenderPresent(renderer.get());
         platform.endFrame();
         SDL_Event event;
-        if (!SDL_WaitEventTimeout(&event, kIdleMs)) continue;
+        const auto due = window.due();
+        const auto wait = due ? std::clamp<std::int64_t>(*due - clock.unixMillis(), 1, kIdleMs)
+                              : std::int64_t{kIdleMs};
+        if (!SDL_WaitEventTimeout(&event, static_cast<int>(wait))) continue;
         int width = 0, height = 0, points = 0;
         SDL_GetRendererOutputSize(renderer.get(), &width, &height);
         SDL_GetWindowSize(screen.get(), &points, nullptr);
@@ -112,9 +126,10 @@ int runDesk(const DeskOptions& options, std::ostream& err) {
             more = !is_edge && SDL_PollEvent(&event);
         }
         window.stage().finger = platform.isFinger();
-        if (heard.dropped) window.openFolder(*heard.dropped);
+        if (heard.dropped) window.drop(*heard.dropped);
         heard.dropped.reset();
     }
+    window.finish();
     return 0;
 }
 

@@ -2,11 +2,13 @@
 #pragma once
 
 #include <filesystem>
+#include <functional>
 #include <optional>
 #include <ostream>
 #include <string>
 
 #include "editor/document/desk.hpp"
+#include "editor/windows/desk_window.hpp"
 
 namespace wrenlet::desk {
 
@@ -17,6 +19,7 @@ struct DeskOptions {
     Page page = Page::map;
     std::string child;  // id or name; empty: the neediest
     std::string skill;  // id; empty: where the child misses most
+    std::string unit;   // id of a unit to open at the Words place; empty: none
     int width = 1280;   // pixels
     int height = 720;
     std::optional<float> scale;  // pixels to a u; none: chosen for the size
@@ -29,7 +32,13 @@ int runDesk(const DeskOptions& options, std::ostream& err);
 /// that cannot be read gives 1 and the page that says so.
 int pictureDesk(const DeskOptions& options, std::ostream& err);
 
-/// The same of a class already in hand; `now_ms` is when it is looked at.
+/// A picture of the desk with a class already in hand, once `prepare` has brought the window where
+/// it should be; it says itself why not. Units are worked on where there is a bench.
+int pictureWith(const OpenedClass& opened, const DeskOptions& options, std::int64_t now_ms,
+                const Workbench* bench, const std::function<bool(DeskWindow&)>& prepare,
+                std::ostream& err);
+
+/// The same of the Class place; `now_ms` is when it is looked at.
 int pictureOf(const OpenedClass& opened, const DeskOptions& options, std::int64_t now_ms,
               std::ostream& err);
 

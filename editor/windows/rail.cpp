@@ -1,5 +1,4 @@
-// The rail: whose classroom this is and the places of the desk; and the foot line: what was
-// gathered, what could not be read, and the next step.
+// The rail: whose classroom this is, the unit that is open, and the places of the desk.
 #include <algorithm>
 
 #include "editor/look/wording.hpp"
@@ -28,31 +27,72 @@ std::string packName(const std::string& file) {
     return name;
 }
 
-std::string gatheredText(const View& view) {
-    const int tablets = view.desk.gathering().tablets;
-    const std::string when = wording::ago(view.now_ms - view.desk.opened().gathered_ms);
-    if (tablets == 0) return "No answers here, looked " + when;
-    return wording::counted(tablets, "tablet") + " gathered " + when;
-}
-
-std::string problemText(const std::vector<Problem>& problems) {
-    if (problems.size() == 1) return problems.front().what;
-    return wording::counted(std::int64_t(problems.size()), "thing") +
-           " to look at, told on the map page";
-}
-
-void runNext(View& view, const NextStep& next) {
-    switch (next.kind) {
-        case NextStep::Kind::see_child:
-            view.wish([child = next.child](Desk& desk) { desk.openChild(child); });
-            break;
-        case NextStep::Kind::see_map:
-            view.wish([](Desk& desk) { desk.showMap(); });
-            break;
-        case NextStep::Kind::gather:
-            view.gather();
-            break;
+/// Whose room it is, and the unit that is open; pressed, it leads to the other units.
+void drawUnitBox(View& view, const Area& box) {
+    Ui& ui = view.ui;
+    const OpenedClass& opened = view.desk.opened();
+    if (!opened.listed) return;
+    const bool has_choice = view.close_unit != nullptr && view.unit != nullptr;
+    const auto press = ui.press("unit chooser", box, has_choice);
+    ui.fill(box, press.hovered && has_choice ? kWash : kCard, 8);
+    ui.edge(box, has_choice ? kEdge : kLine, 8);
+    const std::string over = view.unit != nullptr       ? opened.list.title
+                             : opened.list.pack.empty() ? "no pack yet"
+                                                        : packName(opened.list.pack);
+    const float room = box.width - (has_choice ? 44.f : 22.f);
+    ui.text(Type::note, box.x + 11, box.y + 14, kSoft, ui.fitted(Type::note, over, room));
+    ui.text(Type::strong, box.x + 11, box.y + 31, kInk,
+            ui.fitted(Type::strong,
+                      view.unit != nullptr ? view.unit->unit().title : opened.list.title, room));
+    if (has_choice) {
+        const float x = box.right() - 18, y = box.middleY();
+        ui.segment(x - 5, y - 3, x, y + 3, kInk, 2);
+        ui.segment(x, y + 3, x + 5, y - 3, kInk, 2);
     }
+    if (press.held) ui.focusRing(box, 8);
+    if (press.pressed && has_choice) view.later(view.close_unit);
+}
+
+/// True when pressed.
+bool drawStation(View& view, const Area& area, Place place, const std::string& name,
+                 const std::string& count) {
+    Ui& ui = view.ui;
+    const bool here = view.place == place;
+    const auto press = ui.press("place:" + name, area);
+    if (here) {
+        ui.fill(area, kPaper, 10, Corners::left);
+        ui.fill({area.x, area.y + 10, 4, 40}, kDeep, 2);
+    } else if (press.hovered) {
+        ui.fill(area, kWash, 10, Corners::left);
+    }
+    ui.text(Type::title, 60, area.y + 19, kInk, name);
+    ui.text(Type::note, 60, area.y + 40, kSoft, ui.fitted(Type::note, count, area.right() - 64));
+    if (press.held) ui.focusRing(area.inset(6), 8);
+    if (press.pressed) view.later([go = view.go, place] { go(place); });
+    return press.pressed;
+}
+
+void drawWordsStation(View& view, const Area& area) {
+    std::string count = "no unit open";
+    double share = 0;
+    if (view.unit != nullptr) {
+        const std::size_t words = view.unit->unit().words.size();
+        const std::size_t left = view.unit->look().to_look_at;
+        count = left > 0 ? std::to_string(words) + " \u00b7 " + std::to_string(left) + " to look at"
+                         : wording::counted(std::int64_t(words), "word");
+        if (words > 0) share = double(words - std::min(left, words)) / double(words);
+    }
+    drawStation(view, area, Place::words, "Words", count);
+    view.ui.ring(share, 36, area.middleY());
+}
+
+void drawClassStation(View& view, const Area& area) {
+    const OpenedClass& opened = view.desk.opened();
+    drawStation(view, area, Place::klass, "Class",
+                opened.listed
+                    ? wording::counted(std::int64_t(opened.children.size()), "child", "children")
+                    : std::string("none open"));
+    drawTinyMap(view.ui, 25, area.middleY() - 11);
 }
 
 }  // namespace
@@ -73,27 +113,9 @@ void drawRail(View& view) {
     }
     ui.text(Type::title, x, 29, kInk, "Wrenlet desk");
 
-    const OpenedClass& opened = view.desk.opened();
-    if (opened.listed) {
-        const Area box{13, 57, rail.width - 28, 46};
-        ui.fill(box, kCard, 8);
-        ui.edge(box, kLine, 8);
-        ui.text(Type::note, box.x + 11, box.y + 14, kSoft,
-                ui.fitted(Type::note,
-                          opened.list.pack.empty() ? "no pack yet" : packName(opened.list.pack),
-                          box.width - 22));
-        ui.text(Type::strong, box.x + 11, box.y + 31, kInk,
-                ui.fitted(Type::strong, opened.list.title, box.width - 22));
-    }
-    const Area place{8, 122, rail.width - 8, 60};
-    ui.fill(place, kPaper, 10, Corners::left);
-    ui.fill({8, place.y + 10, 4, 40}, kDeep, 2);
-    drawTinyMap(ui, 25, place.middleY() - 11);
-    ui.text(Type::title, 60, place.y + 19, kInk, "Class");
-    ui.text(Type::note, 60, place.y + 40, kSoft,
-            opened.listed
-                ? wording::counted(std::int64_t(opened.children.size()), "child", "children")
-                : std::string("none open"));
+    drawUnitBox(view, {13, 57, rail.width - 28, 46});
+    drawWordsStation(view, {8, 122, rail.width - 8, 60});
+    drawClassStation(view, {8, 188, rail.width - 8, 60});
 
     const float y = rail.bottom() - 47;
     ui.text(Type::note, 27, y + 16, kSoft, "Text size");
@@ -101,57 +123,6 @@ void drawRail(View& view) {
         view.set_text_size(-1);
     if (button(ui, {"text larger", "+", ButtonKind::quiet, ""}, {134, y, 34, 32}))
         view.set_text_size(1);
-}
-
-void drawFoot(View& view) {
-    Ui& ui = view.ui;
-    const Area foot = view.frame.foot;
-    const Desk& desk = view.desk;
-    ui.fill(foot, kCard);
-    ui.level(foot.x, foot.y, foot.width, kLine);
-    if (desk.state() == ClassState::no_folder) return;
-
-    const NextStep next = desk.next();
-    const Button way{"next", next.button, ButtonKind::filled, ""};
-    const float width = std::max(150.f, buttonWidth(ui, way));
-    const Area place{foot.right() - 16 - width, foot.y + 8, width, 40};
-    if (button(ui, way, place) || (input::ctrl() && input::pressed(Key::enter)))
-        runNext(view, next);
-
-    const float left = foot.x + 22;
-    const float text_left = left + 22;
-    const bool offers_gather = next.kind != NextStep::Kind::gather;
-    const Button again{"gather", "Gather again", ButtonKind::outlined, "F5"};
-    const float again_width = offers_gather ? buttonWidth(ui, again) + 24 : 0;
-    const std::string lead = "Next: ";
-    const float lead_width = ui.width(Type::strong, lead);
-    const float sentence_width = lead_width + ui.width(Type::body, next.sentence);
-    float right = place.x - 16;
-    // where there is little room the caution stays and the sentence goes: its button says as much
-    const float needed = ui.width(Type::note, kCaution) + again_width;
-    if (right - sentence_width - needed > text_left) {
-        ui.text(Type::body, right, foot.middleY(), kInk, next.sentence, Align::right);
-        right -= sentence_width;
-        ui.text(Type::strong, right, foot.middleY(), kInk, lead);
-        right -= 24;
-    }
-    if (offers_gather) {
-        right -= again_width - 24;
-        if (button(ui, again, {right, foot.y + 12, again_width - 24, 32})) view.gather();
-        right -= 16;
-    }
-    const auto& problems = desk.opened().problems;
-    const float upper = foot.y + 19, lower = foot.y + 39;
-    if (problems.empty()) {
-        ui.mark(Mark::tick, left + 6, upper, kDeep);
-    } else {
-        ui.mark(Mark::warning, left + 6, upper, kStrawInk, MarkSize::large);
-    }
-    ui.text(Type::body, text_left, upper, problems.empty() ? kSoft : kInk,
-            ui.fitted(Type::body, problems.empty() ? gatheredText(view) : problemText(problems),
-                      right - text_left));
-    ui.text(Type::note, text_left, lower, kSoft,
-            ui.fitted(Type::note, kCaution, right - text_left));
 }
 
 }  // namespace wrenlet::desk

@@ -100,6 +100,11 @@ Result<Done> TypeAtlas::build(const fs::path& folder, float scale) {
                                   discCoverage(radius, line)});
         }
     }
+    const int ring = static_cast<int>(std::lround(kRingRadius * scale));
+    for (int step = 0; step <= kRingSteps; ++step)
+        shapes.push_back({&rings_[std::size_t(step)],
+                          atlas.AddCustomRectRegular(2 * ring, 2 * ring),
+                          arcCoverage(ring, linePixels(4, scale), double(step) / kRingSteps)});
     if (!atlas.Build())
         return Problem{regular.filename().string(), "The desk's typeface cannot be read.",
                        "Install the package fonts-sil-andika again."};
@@ -107,6 +112,13 @@ Result<Done> TypeAtlas::build(const fs::path& folder, float scale) {
         fonts_[at]->FontSize = std::round(1.3f * kTypeSizes[at].em * scale);
     for (const Shape& shape : shapes) bake(atlas, shape);
     return Done{};
+}
+
+const Patch& TypeAtlas::ring(double share) const {
+    const double step = share * kRingSteps;
+    const auto rounded = static_cast<int>(share >= 1 ? step : std::floor(step));
+    const int shown = share > 0 ? std::max(1, rounded) : 0;
+    return rings_[static_cast<std::size_t>(std::clamp(shown, 0, kRingSteps))];
 }
 
 const Patch* TypeAtlas::round(int radius, int line) const {

@@ -24,6 +24,9 @@ struct Patch {
 /// A line of so many u: whole pixels, one at least, thinner rather than thicker.
 int linePixels(float u, float scale);
 
+inline constexpr float kRingRadius = 14;  // u
+inline constexpr int kRingSteps = 16;
+
 class TypeAtlas {
   public:
     /// Fills the current context's atlas. `fonts` is a folder with Andika-Regular.ttf and
@@ -35,6 +38,10 @@ class TypeAtlas {
         return marks_[static_cast<std::size_t>(mark)][static_cast<std::size_t>(size)];
     }
 
+    /// A ring of kRingRadius u of which a share is done, in steps of a sixteenth; the first step is
+    /// seen as soon as anything is done, the last only when all is.
+    const Patch& ring(double share) const;
+
     /// A disc (line 0) or ring of so many pixels; null when it was not baked: see kRadii in the
     /// source.
     const Patch* round(int radius, int line) const;
@@ -42,6 +49,7 @@ class TypeAtlas {
   private:
     std::array<ImFont*, kTypeCount> fonts_{};
     std::array<std::array<Patch, 2>, kMarkCount> marks_{};
+    std::array<Patch, kRingSteps + 1> rings_{};
     std::map<std::pair<int, int>, Patch> rounds_;  // by radius and line
 };
 

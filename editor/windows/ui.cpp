@@ -28,12 +28,14 @@ std::string stepped(const std::vector<std::string>& stops, const std::string& he
 
 Ui::Ui(const TypeAtlas& atlas, float scale, Stage& stage)
     : atlas_(atlas), scale_(scale), stage_(stage), list_(ImGui::GetWindowDrawList()) {
+    stage_.moved = std::exchange(stage_.focus_wanted, false);
     if (input::pressed(Key::tab)) {
         stage_.held = stepped(stage_.stops, stage_.held, input::shift());
         stage_.ring_shown = true;
+        stage_.moved = true;
     }
     if (ImGui::IsMouseClicked(0)) stage_.ring_shown = false;
-    activate_ = stage_.ring_shown && !input::ctrl() &&
+    activate_ = stage_.ring_shown && !input::ctrl() && !input::isTyping() &&
                 (input::pressed(Key::enter) || input::pressed(Key::space));
     stage_.stops.clear();
     stage_.items.clear();
@@ -155,6 +157,11 @@ void Ui::stamp(const Patch& patch, float x, float y, Colour colour) {
 void Ui::mark(Mark mark, float x, float y, Colour colour, MarkSize size) {
     if (mark == Mark::none) return;
     stamp(atlas_.mark(mark, size), x, y, colour);
+}
+
+void Ui::ring(double share, float x, float y) {
+    stamp(atlas_.ring(1), x, y, colour::kLine);
+    if (share > 0) stamp(atlas_.ring(share), x, y, colour::kDeep);
 }
 
 void Ui::picture(ImTextureID texture, const Area& area) {

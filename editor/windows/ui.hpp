@@ -30,6 +30,8 @@ struct Stage {
     std::string held;         // label of the stop that the keyboard holds
     bool ring_shown = false;  // after Tab, until the next press
     bool finger = false;      // the last press came from a finger: targets grow
+    bool moved = false;       // the held stop is another one than in the frame before
+    bool focus_wanted = false;
 };
 
 class Ui {
@@ -53,6 +55,8 @@ class Ui {
     /// REQUIRES: a radius that the atlas bakes.
     void disc(float x, float y, float radius, Colour colour);
     void mark(Mark mark, float x, float y, Colour colour, MarkSize size = MarkSize::small);
+    /// How much of something is done, as a ring of kRingRadius.
+    void ring(double share, float x, float y);
     void picture(ImTextureID texture, const Area& area);
 
     float width(Type type, std::string_view text) const;
@@ -71,6 +75,22 @@ class Ui {
     };
     /// A place that can be pressed, and reached with Tab unless it has its own keys.
     Press press(const std::string& label, const Area& area, bool is_stop = true);
+    /// A line of text that is typed into `text` (UTF-8), with a hint while it is empty. What is
+    /// pasted comes in one line: its line ends become semicolons. Undo is the unit's, not the
+    /// field's.
+    struct Typing {
+        bool entered = false;  // Enter was pressed in it
+        bool active = false;   // it has the cursor
+    };
+    Typing field(const std::string& label, const Area& area, std::string& text,
+                 const std::string& hint);
+    /// The next frame's cursor goes into the field of that label.
+    void focus(const std::string& label) {
+        stage_.held = label;
+        stage_.ring_shown = true;
+        stage_.focus_wanted = true;
+    }
+
     /// Notes where something stands that is not pressed.
     void note(const std::string& label, const Area& area);
     void focusRing(const Area& area, float radius);

@@ -2,6 +2,7 @@
 // what the teacher wishes, which is done when the frame is drawn and not in the middle of it.
 #pragma once
 
+#include <filesystem>
 #include <functional>
 #include <string>
 #include <string_view>
@@ -9,16 +10,20 @@
 
 #include "editor/document/desk.hpp"
 #include "editor/look/layout.hpp"
+#include "editor/unit/words_place.hpp"
 #include "editor/windows/ui.hpp"
 
 namespace wrenlet::desk {
 
-/// Badges and the logo as textures of exactly so many pixels.
+/// Badges, the logo and the pictures of words as textures of exactly so many pixels.
 class Pictures {
   public:
     virtual ~Pictures() = default;
-    /// Null when there is no such picture. `name` is that of a file in art/, without ".svg".
+    /// Null when there is no such picture. `name` is that of a file in art/, without ".svg", or
+    /// "word:" and the name of a word's picture.
     virtual ImTextureID picture(std::string_view name, int pixels) = 0;
+    /// Where the open unit has its own.
+    virtual void ownPictures(const std::filesystem::path&) {}
 };
 
 /// Which part of the map is in view, and which place was pointed at when it was last chosen.
@@ -28,6 +33,17 @@ struct MapScroll {
     ImVec2 mouse{0, 0};  // where it was last, in pixels
     bool armed = false;  // a press began on the place already pointed at
 };
+
+/// The places of the desk, in the order of her work.
+enum class Place : std::uint8_t { words, klass };
+
+/// What the list of words was last scrolled to.
+struct WordsScroll {
+    WordsRow seen;
+};
+
+/// A sound that the teacher wants to hear at the desk.
+using Hear = std::function<void(const pack::VoiceNeed&)>;
 
 /// Which child and skill the list of sounds was last scrolled to.
 struct SoundsScroll {
@@ -44,12 +60,27 @@ struct View {
     Pictures* pictures = nullptr;
     MapScroll& scroll;
     SoundsScroll& sounds;
+    Place place = Place::klass;
+    OpenUnit* unit = nullptr;  // none is open
+    WordsPlace& words;
+    WordsScroll& words_scroll;
+    std::string& new_title;  // of a unit to be made
     std::vector<std::function<void(Desk&)>>& wishes;
     std::function<void()> gather;              // look into the classroom folder again
     std::function<void(float)> set_text_size;  // 0.9 to 1.5
     float text_size = 1;
+    std::function<void(Place)> go;
+    std::function<void(const std::string&)> make_unit;            // with a title
+    std::function<void()> close_unit;                             // to choose another
+    std::function<void(const std::filesystem::path&)> open_unit;  // a unit's folder
+    const std::vector<UnitFolder>& units;                         // of this classroom
+    const std::vector<Problem>& unit_problems;  // of a unit that could not be opened
+    const Hear& hear;                           // null: there is no sound
 
     void wish(std::function<void(Desk&)> what) { wishes.push_back(std::move(what)); }
+    void later(std::function<void()> what) {
+        wishes.push_back([what = std::move(what)](Desk&) { what(); });
+    }
 };
 
 // One file each. They draw into view.frame.body and above it.
@@ -64,5 +95,8 @@ void drawSoundsCard(View& view, const Area& area);
 void drawChoicesCard(View& view, const Area& area);
 void drawCourseCard(View& view, const Area& area);
 void drawEmptyPage(View& view);
+void drawWordsPage(View& view);
+void drawWordList(View& view, const Area& area);
+void drawWordPane(View& view, const Area& area);
 
 }  // namespace wrenlet::desk

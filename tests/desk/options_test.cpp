@@ -18,6 +18,8 @@ Result<DeskOptions> read(const std::vector<std::string>& words) {
 TEST_CASE("The desk opens on a folder, or on none") {
     CHECK(read({}).value().classroom.empty());
     CHECK(read({"room"}).value().classroom == "room");
+    CHECK(read({"room", "--unit", "on-the-farm"}).value().unit == "on-the-farm");
+    CHECK_FALSE(read({"room", "--unit", "../farm"}).ok());
 }
 
 TEST_CASE("A picture is asked for with page, child, skill, size and scale") {

@@ -5,6 +5,7 @@
 #include <iostream>
 #include <string>
 
+#include "editor/windows/bench.hpp"
 #include "editor/windows/program.hpp"
 #include "tests/desk/demo_class.hpp"
 
@@ -46,6 +47,61 @@ struct Size {
 constexpr std::array<Size, 3> kSizes{
     {{1280, 720, "1280x720"}, {1920, 1080, "1920x1080"}, {1024, 768, "1024x768"}}};
 
+/// The Words page in its states, of an invented unit that is thrown away after.
+bool wordsPictures(const std::filesystem::path& folder, DeskOptions options) {
+    const std::filesystem::path room = folder / "room";
+    const auto bench = openBench(options.assets, room / "aside", demo::kNowMs, [] {});
+    if (!bench) {
+        std::cerr << "The word lists are not where they should be.\n";
+        return false;
+    }
+    AtOnce at_once;
+    const Workbench workbench{
+        bench->known, bench->blocked, bench->workbench.pictures, {}, "", at_once, at_once, {}};
+    struct State {
+        const char* name;
+        const char* typed;
+        const char* in_hand;
+        const char* box;
+    };
+    constexpr const char* kFarm =
+        "fox, bow, hen, pig, duck, goat, dog, sheep, cow, rabbit, mouse, rat, rainbow, frohg, box, "
+        "log, pen, cat, hat, bee, tree, spider, snail, nest, sun, moon, shed, cup; The hen sat in "
+        "the hay.; Is the pig wet?; The cat can see a rat.; Can the duck swim?";
+    constexpr std::array<State, 5> kStates{{
+        {"words", kFarm, "fox", ""},
+        {"words-to-decide", kFarm, "bow", ""},
+        {"words-unknown", kFarm, "frohg", "barn, horse"},
+        {"words-not-taken", "pig, h3n, c\u00f4w, goat", "pig", ""},
+        {"words-empty", "", "", ""},
+    }};
+    for (const State& state : kStates) {
+        for (const Size& size : kSizes) {
+            std::error_code ignored;
+            std::filesystem::remove_all(room, ignored);
+            std::filesystem::create_directories(room, ignored);
+            options.width = size.width;
+            options.height = size.height;
+            options.picture = folder / (std::string(state.name) + "-" + size.name + ".png");
+            OpenedClass opened = demo::demoClass();
+            opened.classroom.folder = room;
+            const auto prepare = [&](DeskWindow& window) {
+                window.makeUnit("On the farm");
+                window.words().typed = state.typed;
+                window.words().add(*window.unit());
+                window.words().typed = state.box;
+                window.words().in_hand = {state.in_hand, false};
+                return true;
+            };
+            if (pictureWith(opened, options, demo::kNowMs, &workbench, prepare, std::cerr) != 0)
+                return false;
+            std::cout << options.picture.string() << "\n";
+            std::filesystem::remove_all(room, ignored);
+        }
+    }
+    return true;
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -63,6 +119,7 @@ int main(int argc, char** argv) {
     const fs::path folder = fs::path(argv[1]) / "desk";
     std::error_code ignored;
     fs::create_directories(folder, ignored);
+    if (!wordsPictures(folder, options)) return 1;
     for (const Shown& shown : kShown) {
         const OpenedClass opened = shown.opened();
         for (const Size& size : kSizes) {

@@ -5,104 +5,10 @@
 #include <cstdlib>
 #include <string>
 
-#include "editor/windows/canvas.hpp"
-#include "editor/windows/desk_window.hpp"
-#include "editor/windows/input.hpp"
 #include "tests/desk/demo_class.hpp"
+#include "tests/desk/seat.hpp"
 
 namespace wrenlet::desk {
-
-namespace {
-
-// A teacher at a desk of 1280×720 pixels that nobody sees.
-class Seat {
-  public:
-    explicit Seat(const OpenedClass& opened, float width = 1280, float height = 720)
-        : width_(width),
-          height_(height),
-          window_(opened, {[this](const auto&) {
-                               ++gathered_;
-                               return demo::demoClass();
-                           },
-                           [] { return demo::kNowMs; }, nullptr}) {
-        REQUIRE(atlas_.build({}, 1).ok());
-        frame();
-        frame();
-    }
-
-    void frame() {
-        ImGuiIO& io = ImGui::GetIO();
-        io.DisplaySize = {width_, height_};
-        io.DeltaTime = 1.f / 60;
-        ImGui::NewFrame();
-        window_.frame(width_, height_, 1, atlas_);
-        ImGui::Render();
-    }
-
-    void key(Key key) {
-        input::key(key, true);
-        frame();
-        input::key(key, false);
-        frame();
-    }
-
-    void click(const std::string& label) {
-        pointAt(label);
-        touch(label);
-    }
-
-    void pointAt(const std::string& label) {
-        const Area area = where(label);
-        input::pointTo(area.middleX(), area.middleY());
-        frame();
-        frame();
-    }
-
-    // A finger comes down where nothing hovered before.
-    void touch(const std::string& label) {
-        const Area area = where(label);
-        input::pointTo(area.middleX(), area.middleY());
-        input::press(true);
-        frame();
-        input::press(false);
-        frame();
-        frame();
-    }
-    void lift() {
-        input::lift();
-        frame();
-    }
-
-    bool shows(const std::string& label) const { return window_.stage().items.count(label); }
-    Area where(const std::string& label) const {
-        const auto& items = window_.stage().items;
-        const auto at = items.find(label);
-        REQUIRE_MESSAGE(at != items.end(), label);
-        return at->second;
-    }
-
-    Desk& desk() { return window_.desk(); }
-    DeskWindow& window() { return window_; }
-    std::string childShown() { return desk().opened().children[desk().child()].child.name; }
-    std::string nameInRow(std::size_t row) {
-        return desk().opened().children[desk().map().rows[row].child].child.name;
-    }
-    std::string cellLabel(std::size_t row, std::size_t column) {
-        const MapColumn& shown = desk().map().columns[column];
-        return "cell:" + desk().opened().children[desk().map().rows[row].child].child.id + "/" +
-               shown.cell.skill + "/" + shown.label;
-    }
-    int gathered() const { return gathered_; }
-
-  private:
-    float width_, height_;
-    int gathered_ = 0;
-    ImGuiHome home_;
-    TypeAtlas atlas_;
-    DeskWindow window_;
-};
-
-}  // namespace
 
 TEST_CASE("Arrows walk the map and Enter opens the child pointed at, at that skill") {
     Seat seat(demo::demoClass());

@@ -1,0 +1,33 @@
+// What the desk works on units with, opened for a run of the program: the word lists, the threads
+// that look and save, and where on this machine a copy goes when a unit cannot be saved.
+#pragma once
+
+#include <filesystem>
+#include <functional>
+#include <memory>
+
+#include "editor/unit/open_unit.hpp"
+
+namespace wrenlet::desk {
+
+struct Bench {
+    Bench(KnownWords words, speech::BlockList list)
+        : known(std::move(words)),
+          blocked(std::move(list)),
+          workbench{known, blocked, {}, {}, {}, looking, saving, {}} {}
+    Bench(const Bench&) = delete;
+    Bench& operator=(const Bench&) = delete;
+
+    KnownWords known;
+    speech::BlockList blocked;
+    OnThread looking, saving;
+    Workbench workbench;
+};
+
+/// Null when the word lists cannot be read; the class can be looked at without them. `aside` is the
+/// folder for copies; empty: the user's own data folder.
+std::unique_ptr<Bench> openBench(const std::filesystem::path& assets,
+                                 const std::filesystem::path& aside, std::int64_t now_ms,
+                                 std::function<void()> wake);
+
+}  // namespace wrenlet::desk

@@ -1,0 +1,185 @@
+// The foot line: what was done last or gathered, what could not be read, and the next step.
+#include <algorithm>
+
+#include "editor/look/wording.hpp"
+#include "editor/windows/input.hpp"
+#include "editor/windows/view.hpp"
+#include "editor/windows/widgets.hpp"
+
+namespace wrenlet::desk {
+
+namespace {
+
+using namespace colour;
+
+std::string gatheredText(const View& view) {
+    const int tablets = view.desk.gathering().tablets;
+    const std::string when = wording::ago(view.now_ms - view.desk.opened().gathered_ms);
+    if (tablets == 0) return "No answers here, looked " + when;
+    return wording::counted(tablets, "tablet") + " gathered " + when;
+}
+
+std::string problemText(const std::vector<Problem>& problems) {
+    if (problems.size() == 1) return problems.front().what;
+    return wording::counted(std::int64_t(problems.size()), "thing") +
+           " to look at, told on the map page";
+}
+
+void runNext(View& view, const NextStep& next) {
+    switch (next.kind) {
+        case NextStep::Kind::see_child:
+            view.wish([child = next.child](Desk& desk) { desk.openChild(child); });
+            break;
+        case NextStep::Kind::see_map:
+            view.wish([](Desk& desk) { desk.showMap(); });
+            break;
+        case NextStep::Kind::gather:
+            view.gather();
+            break;
+    }
+}
+
+/// The last edit with Undo; without one, when the unit was saved. Returns where it ends.
+float drawLastEdit(View& view, const Area& foot, float right) {
+    Ui& ui = view.ui;
+    const OpenUnit& unit = *view.unit;
+    float x = foot.x + 16;
+    const History& history = unit.work().history();
+    const Button undo{"undo", "Undo", ButtonKind::outlined, "Ctrl Z"};
+    const Button redo{"redo", "Do it again", ButtonKind::outlined, "Ctrl Y"};
+    std::string text;
+    if (history.canUndo())
+        text = history.lastDone();
+    else if (!unit.canChange())
+        text = "This unit can be looked at only.";
+    else if (history.canRedo())
+        text = "All taken back.";
+    else
+        text = "All is saved as you work.";
+    const float buttons = (history.canUndo() ? buttonWidth(ui, undo) + 12 : 0) +
+                          (history.canRedo() ? buttonWidth(ui, redo) + 8 : 0);
+    const float room = right - x - buttons - 12;
+    x += ui.text(Type::body, x, foot.y + 20, kInk,
+                 ui.fitted(Type::body, wording::capital(text), room)) +
+         12;
+    ui.text(Type::note, foot.x + 16, foot.y + 40, unit.isSaved() ? kSoft : kInk,
+            !unit.isSaved()              ? "being saved\u2026"
+            : unit.savedAt().has_value() ? "saved " + wording::ago(view.now_ms - *unit.savedAt())
+                                         : "nothing changed yet");
+    const auto change = [&](bool again) {
+        view.later([unit = view.unit, again] {
+            unit->change([again](UnitAtWork& work) { again ? work.redo() : work.undo(); });
+        });
+    };
+    if (history.canUndo()) {
+        const float width = buttonWidth(ui, undo);
+        if (button(ui, undo, {x, foot.y + 12, width, 32})) change(false);
+        x += width + 8;
+    }
+    if (history.canRedo()) {
+        const float width = buttonWidth(ui, redo);
+        if (x + width < right && button(ui, redo, {x, foot.y + 12, width, 32})) change(true);
+        x += width + 8;
+    }
+    return x;
+}
+
+void drawWordsFoot(View& view, const Area& foot) {
+    Ui& ui = view.ui;
+    if (view.unit == nullptr) {
+        ui.text(Type::body, foot.x + 22, foot.middleY(), kSoft,
+                "A unit is the words and sentences of a week or two.");
+        return;
+    }
+    const auto next = view.words.nextToLookAt(*view.unit);
+    const std::size_t left = view.unit->look().to_look_at;
+    std::string sentence, text;
+    if (next) {
+        sentence = wording::counted(std::int64_t(left), "word") + " to look at";
+        text = "Go to " + wording::word(*next);
+    } else {
+        sentence = view.unit->unit().words.empty() ? "type or paste this unit's words"
+                   : left > 0                      ? "answer what is asked of this word"
+                                                   : "every word is ready";
+        text = view.unit->unit().words.empty() ? "Type words" : "See the class";
+    }
+    const Button way{"next", text, ButtonKind::filled};
+    const float width = std::max(150.f, buttonWidth(ui, way));
+    const Area place{foot.right() - 16 - width, foot.y + 8, width, 40};
+    if (button(ui, way, place) || (input::ctrl() && input::pressed(Key::enter))) {
+        if (next)
+            view.later([&words = view.words, id = *next] { words.in_hand = {id, false}; });
+        else if (view.unit->unit().words.empty())
+            ui.focus("words box");
+        else
+            view.later([go = view.go] { go(Place::klass); });
+    }
+    const float lead = ui.width(Type::strong, "Next: "), said = ui.width(Type::body, sentence);
+    float right = place.x - 16;
+    if (right - lead - said > foot.x + 430) {
+        ui.text(Type::body, right, foot.middleY(), kInk, sentence, Align::right);
+        right -= said;
+        ui.text(Type::strong, right, foot.middleY(), kInk, "Next: ", Align::right);
+        right -= lead + 16;
+    }
+    drawLastEdit(view, foot, right);
+}
+
+}  // namespace
+
+void drawFoot(View& view) {
+    Ui& ui = view.ui;
+    const Area foot = view.frame.foot;
+    const Desk& desk = view.desk;
+    ui.fill(foot, kCard);
+    ui.level(foot.x, foot.y, foot.width, kLine);
+    if (view.place == Place::words) {
+        drawWordsFoot(view, foot);
+        return;
+    }
+    if (desk.state() == ClassState::no_folder) return;
+
+    const NextStep next = desk.next();
+    const Button way{"next", next.button, ButtonKind::filled, ""};
+    const float width = std::max(150.f, buttonWidth(ui, way));
+    const Area place{foot.right() - 16 - width, foot.y + 8, width, 40};
+    if (button(ui, way, place) || (input::ctrl() && input::pressed(Key::enter)))
+        runNext(view, next);
+
+    const float left = foot.x + 22;
+    const float text_left = left + 22;
+    const bool offers_gather = next.kind != NextStep::Kind::gather;
+    const Button again{"gather", "Gather again", ButtonKind::outlined, "F5"};
+    const float again_width = offers_gather ? buttonWidth(ui, again) + 24 : 0;
+    const std::string lead = "Next: ";
+    const float lead_width = ui.width(Type::strong, lead);
+    const float sentence_width = lead_width + ui.width(Type::body, next.sentence);
+    float right = place.x - 16;
+    // where there is little room the caution stays and the sentence goes: its button says as much
+    const float needed = ui.width(Type::note, kCaution) + again_width;
+    if (right - sentence_width - needed > text_left) {
+        ui.text(Type::body, right, foot.middleY(), kInk, next.sentence, Align::right);
+        right -= sentence_width;
+        ui.text(Type::strong, right, foot.middleY(), kInk, lead);
+        right -= 24;
+    }
+    if (offers_gather) {
+        right -= again_width - 24;
+        if (button(ui, again, {right, foot.y + 12, again_width - 24, 32})) view.gather();
+        right -= 16;
+    }
+    const auto& problems = desk.opened().problems;
+    const float upper = foot.y + 19, lower = foot.y + 39;
+    if (problems.empty()) {
+        ui.mark(Mark::tick, left + 6, upper, kDeep);
+    } else {
+        ui.mark(Mark::warning, left + 6, upper, kStrawInk, MarkSize::large);
+    }
+    ui.text(Type::body, text_left, upper, problems.empty() ? kSoft : kInk,
+            ui.fitted(Type::body, problems.empty() ? gatheredText(view) : problemText(problems),
+                      right - text_left));
+    ui.text(Type::note, text_left, lower, kSoft,
+            ui.fitted(Type::note, kCaution, right - text_left));
+}
+
+}  // namespace wrenlet::desk
