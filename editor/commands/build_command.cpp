@@ -72,7 +72,8 @@ int buildCommand(std::span<const std::string> args, Console console) {
     if (!say(blocked.problems(), console.err)) return 1;
 
     const DemoVoice voice(lexicon.value());
-    UnitMedia media(unit_path.parent_path() / "recordings", console.assets / "pictures", voice);
+    UnitMedia media(unit.value(), UnitPlaces::beside(unit_path, console.assets / "pictures"),
+                    voice);
     const Result<pack::Pack> pack =
         pack::buildPack(unit.value(), call->version, lexicon.value(), blocked.value(), media,
                         progressOn(console.err));

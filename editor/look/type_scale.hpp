@@ -7,8 +7,8 @@
 
 namespace wrenlet::desk {
 
-enum class Type : std::uint8_t { note, figure, body, strong, title, place, in_hand };
-inline constexpr std::size_t kTypeCount = 7;
+enum class Type : std::uint8_t { note, figure, body, strong, title, place, in_hand, prompt };
+inline constexpr std::size_t kTypeCount = 8;
 
 struct TypeSize {
     float em = 0;  // in u
@@ -24,6 +24,7 @@ inline constexpr std::array<TypeSize, kTypeCount> kTypeSizes{{
     {18, true},   // card title, rail
     {24, true},   // title of a place
     {36, true},   // the word in hand
+    {76, true},   // what is to be said in the booth
 }};
 
 constexpr TypeSize sizeOf(Type type) {

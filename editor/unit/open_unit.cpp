@@ -49,23 +49,30 @@ void OpenUnit::step(std::int64_t now_ms) {
     saver_.step(work_.unit(), now_ms);
     if (asked_ != work_.changes()) {
         asked_ = work_.changes();
-        looks_.ask([unit = work_.unit(), changes = work_.changes(), &known = bench_.known,
-                    &blocked = bench_.blocked, set = bench_.pictures, own = folder_.pictures()] {
-            const auto has_picture = [&](const std::string& name) {
-                std::error_code error;
-                return std::filesystem::exists(set / (name + ".svg"), error) ||
-                       std::filesystem::exists(own / (name + ".png"), error) ||
-                       std::filesystem::exists(own / (name + ".svg"), error);
-            };
-            auto look = std::make_shared<UnitLook>(lookAt(unit, {known, blocked, has_picture}));
-            look->changes = changes;
-            return std::shared_ptr<const UnitLook>(std::move(look));
-        });
+        pack::Unit unheard = work_.unit();
+        unheard.recordings.clear();
+        if (looked_at_ != unheard) lookAgain(std::move(unheard));
     }
     if (auto newest = looks_.take()) {
         look_ = std::move(*newest);
         has_looked_ = true;
     }
+}
+
+void OpenUnit::lookAgain(pack::Unit unit) {
+    looked_at_ = unit;
+    looks_.ask([unit = std::move(unit), changes = work_.changes(), &known = bench_.known,
+                &blocked = bench_.blocked, set = bench_.pictures, own = folder_.pictures()] {
+        const auto has_picture = [&](const std::string& name) {
+            std::error_code error;
+            return std::filesystem::exists(set / (name + ".svg"), error) ||
+                   std::filesystem::exists(own / (name + ".png"), error) ||
+                   std::filesystem::exists(own / (name + ".svg"), error);
+        };
+        auto look = std::make_shared<UnitLook>(lookAt(unit, {known, blocked, has_picture}));
+        look->changes = changes;
+        return std::shared_ptr<const UnitLook>(std::move(look));
+    });
 }
 
 }  // namespace wrenlet::desk

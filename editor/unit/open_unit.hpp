@@ -48,7 +48,7 @@ class OpenUnit {
 
     /// Never null; it may be of the unit as it was some changes ago.
     const UnitLook& look() const { return *look_; }
-    bool isLookedAt() const { return look_->changes == work_.changes() && has_looked_; }
+    bool isLookedAt() const { return has_looked_ && asked_ == work_.changes() && !looks_.isBusy(); }
 
     bool isSaved() const { return saver_.isSaved(); }
     std::optional<std::int64_t> savedAt() const { return saver_.savedAt(); }
@@ -73,7 +73,10 @@ class OpenUnit {
     UnitSaver saver_;
     Newest<std::shared_ptr<const UnitLook>> looks_;
     std::shared_ptr<const UnitLook> look_;
-    std::optional<std::uint64_t> asked_;  // of which change a look was asked for
+    void lookAgain(pack::Unit unit);
+
+    std::optional<std::uint64_t> asked_;   // the change up to which it was seen to
+    std::optional<pack::Unit> looked_at_;  // without recordings, which no look depends on
     bool has_looked_ = false;
 };
 

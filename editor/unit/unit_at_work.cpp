@@ -229,8 +229,9 @@ void UnitAtWork::rename(const std::string& title) {
     act("Unit named " + tidy + ".", {PutTitle{tidy}});
 }
 
-void UnitAtWork::keepRecording(const pack::UnitRecording& recording) {
-    act("\u201c" + recording.said + "\u201d recorded.", {PutRecording{recording.clip, recording}});
+void UnitAtWork::keepRecording(const pack::UnitRecording& recording, std::string_view text) {
+    act("\u201c" + std::string(text) + "\u201d recorded.",
+        {PutRecording{recording.clip, recording}});
 }
 
 void UnitAtWork::dropRecording(const std::string& clip, std::string_view said) {

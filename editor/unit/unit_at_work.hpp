@@ -55,7 +55,8 @@ class UnitAtWork {
     void turnSkill(const std::string& skill, bool off);
     void turnItem(const std::string& item, bool off);
     void rename(const std::string& title);
-    void keepRecording(const pack::UnitRecording& recording);
+    /// `text` is what it says, for showing.
+    void keepRecording(const pack::UnitRecording& recording, std::string_view text);
     void dropRecording(const std::string& clip, std::string_view said);
 
   private:

@@ -5,7 +5,9 @@
 #include "content/common/files.hpp"
 #include "content/pack/media_check.hpp"
 #include "editor/voice/audio_file.hpp"
+#include "editor/voice/level.hpp"
 #include "editor/voice/take.hpp"
+#include "editor/voice/trim.hpp"
 
 namespace wrenlet::desk {
 namespace {
@@ -20,13 +22,54 @@ Result<pack::Clip> encoded(const Pcm& sound, bool demo_voice) {
     return clip;
 }
 
+/// What children hear of a take between the ends that she chose.
+Result<pack::Clip> recorded(const pack::UnitRecording& recording,
+                            const std::filesystem::path& takes, const pack::VoiceNeed& need) {
+    const Result<Pcm> take = readTake(takes / recording.take);
+    if (!take.ok()) return take.problems();
+    const auto sample = [&](std::int64_t us) {
+        const auto at = static_cast<std::size_t>(us * take.value().rate / 1'000'000);
+        return std::min(at, take.value().samples.size());
+    };
+    const Stretch kept{sample(recording.from_us), sample(recording.to_us)};
+    const Stretch heard = heardIn(take.value()).all();
+    const Stretch spoken{std::max(kept.begin, heard.begin), std::min(kept.end, heard.end)};
+    if (spoken.empty())
+        return Problem{recording.take, "Nothing is heard in the take of \"" + need.text + "\".",
+                       "Record it again."};
+    return encoded(levelClip(take.value(), kept, spoken, need), false);
+}
+
+const pack::UnitRecording* recordingOf(const pack::Unit& unit, const std::string& clip) {
+    for (const pack::UnitRecording& recording : unit.recordings)
+        if (recording.clip == clip) return &recording;
+    return nullptr;
+}
+
 }  // namespace
 
+UnitPlaces UnitPlaces::beside(const std::filesystem::path& unit_file,
+                              const std::filesystem::path& picture_set) {
+    const std::filesystem::path folder = unit_file.parent_path();
+    return {folder / "takes", folder / "recordings", folder / "pictures", picture_set};
+}
+
+std::string saidFor(const pack::VoiceNeed& need) {
+    return need.sounds.empty() ? need.text : speech::ipa(need.sounds);
+}
+
 Result<pack::Clip> UnitMedia::clip(const pack::VoiceNeed& need) {
+    std::vector<Problem> warnings;
+    if (const pack::UnitRecording* recording = recordingOf(unit_, need.id)) {
+        if (recording->said == saidFor(need)) return recorded(*recording, places_.takes, need);
+        warnings.push_back({need.id, "\"" + need.text + "\" was recorded before it was changed.",
+                            "The demo voice says it until it is recorded again.",
+                            Problem::Weight::warning});
+    }
     std::string name = need.id;
     std::replace(name.begin(), name.end(), ':', '_');
     for (const char* ending : {".wav", ".flac", ".ogg", ".mp3"}) {
-        const std::filesystem::path path = recordings_ / (name + ending);
+        const std::filesystem::path path = places_.recordings / (name + ending);
         std::error_code error;
         if (!std::filesystem::exists(path, error)) continue;
         Result<Pcm> take = readTake(path);
@@ -41,18 +84,27 @@ Result<pack::Clip> UnitMedia::clip(const pack::VoiceNeed& need) {
     if (said.samples.empty())
         return Problem{need.id, "The demo voice cannot say \"" + need.text + "\".",
                        "Record it: recordings/" + name + ".wav"};
-    return encoded(said, true);
+    Result<pack::Clip> clip = encoded(said, true);
+    if (!clip.ok()) return clip;
+    return {std::move(clip.value()), std::move(warnings)};
 }
 
 Result<pack::Picture> UnitMedia::picture(std::string_view id) {
     const std::string name(id);
-    Result<std::string> bytes = readWhole(pictures_ / (name + ".svg"), pack::kMostPictureBytes);
+    std::filesystem::path file = places_.picture_set / (name + ".svg");
+    for (const char* ending : {".png", ".svg"}) {
+        const std::filesystem::path own = places_.own_pictures / (name + ending);
+        std::error_code error;
+        if (std::filesystem::is_regular_file(own, error)) file = own;
+    }
+    Result<std::string> bytes = readWhole(file, pack::kMostPictureBytes);
     if (!bytes.ok())
         return Problem{name, "There is no picture \"" + name + "\" in the picture set.",
                        "Choose another, or leave the picture out."};
     const std::string why = pack::whyNoPicture(bytes.value());
     if (!why.empty())
-        return Problem{name + ".svg", "This file " + why + ".", "Choose another picture."};
+        return Problem{file.filename().string(), "This file " + why + ".",
+                       "Choose another picture."};
     pack::Picture picture;
     picture.id = name;
     picture.bytes = std::move(bytes.value());

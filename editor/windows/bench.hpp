@@ -7,6 +7,7 @@
 #include <memory>
 
 #include "editor/unit/open_unit.hpp"
+#include "editor/voice/demo_voice.hpp"
 
 namespace wrenlet::desk {
 
@@ -14,13 +15,15 @@ struct Bench {
     Bench(KnownWords words, speech::BlockList list)
         : known(std::move(words)),
           blocked(std::move(list)),
+          voice(known.lexicon()),
           workbench{known, blocked, {}, {}, {}, looking, saving, {}} {}
     Bench(const Bench&) = delete;
     Bench& operator=(const Bench&) = delete;
 
     KnownWords known;
     speech::BlockList blocked;
-    OnThread looking, saving;
+    DemoVoice voice;
+    OnThread looking, saving, checking, saying;
     Workbench workbench;
 };
 

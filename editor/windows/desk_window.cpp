@@ -41,6 +41,8 @@ void DeskWindow::drop(const std::filesystem::path& path) {
     std::error_code error;
     if (std::filesystem::is_directory(path, error) || unit_ == nullptr)
         openClassroom(path);
+    else if (place_ == Place::booth && booth_)
+        booth_->takeFile(path);
     else
         addFrom(path);
 }
@@ -61,16 +63,25 @@ void DeskWindow::addFrom(const std::filesystem::path& file) {
 void DeskWindow::showUnit(Result<std::unique_ptr<OpenUnit>> opened) {
     unit_problems_ = opened.ok() ? std::vector<Problem>{} : opened.problems();
     if (!opened.ok()) return;
-    finish();
+    closeUnit();
     unit_ = std::move(opened.value());
-    words_ = {};
     place_ = Place::words;
     new_title_.clear();
     if (surroundings_.pictures) surroundings_.pictures->ownPictures(unit_->folder().pictures());
     if (!unit_->unit().words.empty())
         words_.in_hand = {pack::wordId(unit_->unit().words.front()), false};
-    step();
+    unit_->step(surroundings_.now_ms());
+    const BoothSound& sound = surroundings_.sound;
+    if (sound.checking)
+        booth_ = std::make_unique<Booth>(
+            *unit_, Booth::Parts{sound.microphone, sound.speaker, *sound.checking, sound.ear,
+                                 surroundings_.bench->wake});
     units_ = unitsIn(desk_.opened().classroom.folder);
+}
+
+void DeskWindow::go(Place place) {
+    if (place != Place::booth && booth_) booth_->pause();
+    place_ = place;
 }
 
 void DeskWindow::openUnit(const std::filesystem::path& folder) {
@@ -84,6 +95,7 @@ void DeskWindow::makeUnit(const std::string& title) {
 
 void DeskWindow::closeUnit() {
     finish();
+    booth_.reset();
     unit_.reset();
     words_ = {};
     place_ = Place::words;
@@ -92,6 +104,7 @@ void DeskWindow::closeUnit() {
 
 void DeskWindow::step() {
     if (unit_) unit_->step(surroundings_.now_ms());
+    if (booth_) booth_->step(surroundings_.now_ms());
 }
 
 std::optional<std::int64_t> DeskWindow::due() const {
@@ -99,6 +112,7 @@ std::optional<std::int64_t> DeskWindow::due() const {
 }
 
 void DeskWindow::finish() {
+    if (booth_) booth_->finish();
     if (unit_) unit_->finish(surroundings_.now_ms());
 }
 
@@ -129,12 +143,14 @@ void DeskWindow::frame(float pixel_width, float pixel_height, float scale, const
                   unit_.get(),
                   words_,
                   words_scroll_,
+                  booth_.get(),
+                  queue_scroll_,
                   new_title_,
                   wishes,
                   {},
                   {},
                   text_size_,
-                  [this](Place place) { place_ = place; },
+                  [this](Place place) { go(place); },
                   {},
                   [this] { closeUnit(); },
                   [this](const auto& folder) { openUnit(folder); },
@@ -165,6 +181,8 @@ void DeskWindow::frame(float pixel_width, float pixel_height, float scale, const
 void DeskWindow::drawPlace(View& view) {
     if (place_ == Place::words) {
         drawWordsPage(view);
+    } else if (place_ == Place::booth) {
+        drawBoothPage(view);
     } else if (desk_.state() != ClassState::ready) {
         drawEmptyPage(view);
     } else if (desk_.page() == Page::map) {
@@ -178,8 +196,9 @@ void DeskWindow::keys(View& view) {
     if (input::pressed(Key::f5)) view.gather();
     if (input::ctrl() && input::pressed(Key::plus)) view.set_text_size(1);
     if (input::ctrl() && input::pressed(Key::minus)) view.set_text_size(-1);
-    if (input::alt() && input::pressed(Key::one)) view.later([this] { place_ = Place::words; });
-    if (input::alt() && input::pressed(Key::five)) view.later([this] { place_ = Place::klass; });
+    if (input::alt() && input::pressed(Key::one)) view.later([this] { go(Place::words); });
+    if (input::alt() && input::pressed(Key::two)) view.later([this] { go(Place::booth); });
+    if (input::alt() && input::pressed(Key::five)) view.later([this] { go(Place::klass); });
     if (unit_ && input::ctrl() && (!input::isTyping() || words_.typed.empty())) {
         const bool again = input::pressed(Key::y) || (input::shift() && input::pressed(Key::z));
         const bool back = !again && input::pressed(Key::z);

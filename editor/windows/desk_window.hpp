@@ -16,6 +16,14 @@
 
 namespace wrenlet::desk {
 
+/// What the booth hears and is heard with; without a place for checking there is no booth.
+struct BoothSound {
+    Microphone* microphone = nullptr;
+    Speaker* speaker = nullptr;
+    Aside* checking = nullptr;
+    std::shared_ptr<WordEar> ear;
+};
+
 /// What the window asks of the world outside.
 struct Surroundings {
     std::function<OpenedClass(const std::filesystem::path&)> open;  // read a classroom folder
@@ -23,6 +31,7 @@ struct Surroundings {
     Pictures* pictures = nullptr;                                   // none: no badges are drawn
     const Workbench* bench = nullptr;  // none: units of words are not worked on
     Hear hear = {};                    // none: there is no sound
+    BoothSound sound = {};
 };
 
 class DeskWindow {
@@ -34,12 +43,15 @@ class DeskWindow {
 
     /// What was dropped on the window: a classroom folder, or a list of words.
     void drop(const std::filesystem::path& path);
-    void go(Place place) { place_ = place; }
+    void go(Place place);
     Place place() const { return place_; }
 
     void openUnit(const std::filesystem::path& folder);
     void makeUnit(const std::string& title);
     OpenUnit* unit() { return unit_.get(); }
+    Booth* booth() { return booth_.get(); }
+    /// Whether frames are wanted at the screen's rate: while it listens.
+    bool wantsFrames() const { return booth_ && booth_->wantsFrames(); }
     WordsPlace& words() { return words_; }
 
     /// Looks and saves as is due; whether something is still to be done, and when.
@@ -68,6 +80,8 @@ class DeskWindow {
     SoundsScroll sounds_;
     Place place_ = Place::klass;
     std::unique_ptr<OpenUnit> unit_;
+    std::unique_ptr<Booth> booth_;  // of that unit
+    QueueScroll queue_scroll_;
     WordsPlace words_;
     WordsScroll words_scroll_;
     std::string new_title_;

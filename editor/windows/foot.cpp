@@ -100,8 +100,8 @@ void drawWordsFoot(View& view, const Area& foot) {
     } else {
         sentence = view.unit->unit().words.empty() ? "type or paste this unit's words"
                    : left > 0                      ? "answer what is asked of this word"
-                                                   : "every word is ready";
-        text = view.unit->unit().words.empty() ? "Type words" : "See the class";
+                                                   : "every word is ready; now your voice";
+        text = view.unit->unit().words.empty() ? "Type words" : "To the booth";
     }
     const Button way{"next", text, ButtonKind::filled};
     const float width = std::max(150.f, buttonWidth(ui, way));
@@ -112,7 +112,7 @@ void drawWordsFoot(View& view, const Area& foot) {
         else if (view.unit->unit().words.empty())
             ui.focus("words box");
         else
-            view.later([go = view.go] { go(Place::klass); });
+            view.later([go = view.go] { go(Place::booth); });
     }
     const float lead = ui.width(Type::strong, "Next: "), said = ui.width(Type::body, sentence);
     float right = place.x - 16;
@@ -120,6 +120,47 @@ void drawWordsFoot(View& view, const Area& foot) {
         ui.text(Type::body, right, foot.middleY(), kInk, sentence, Align::right);
         right -= said;
         ui.text(Type::strong, right, foot.middleY(), kInk, "Next: ", Align::right);
+        right -= lead + 16;
+    }
+    drawLastEdit(view, foot, right);
+}
+
+std::string aboutMinutes(std::size_t clips) {
+    constexpr std::size_t kClipsAMinute = 12;  // sixty words in five minutes
+    const std::size_t minutes = (clips + kClipsAMinute - 1) / kClipsAMinute;
+    return wording::counted(std::int64_t(clips), "clip") + ", about " +
+           wording::counted(std::int64_t(minutes), "minute");
+}
+
+void drawBoothFoot(View& view, const Area& foot) {
+    Ui& ui = view.ui;
+    Booth* booth = view.booth;
+    if (booth == nullptr || booth->queue().empty()) return;
+    const bool on =
+        booth->phase() == Booth::Phase::listening || booth->phase() == Booth::Phase::checking;
+    const std::size_t left = booth->queue().size() - booth->hers();
+    const bool finished = left == 0;
+    const Button way{"next",
+                     finished             ? "See the class"
+                     : on                 ? "Pause"
+                     : booth->hers() == 0 ? "Begin"
+                                          : "Go on",
+                     ButtonKind::filled, finished ? "" : "Space"};
+    const float width = std::max(150.f, buttonWidth(ui, way));
+    const Area place{foot.right() - 16 - width, foot.y + 8, width, 40};
+    if (button(ui, way, place) || (input::ctrl() && input::pressed(Key::enter))) {
+        if (finished)
+            view.later([go = view.go] { go(Place::klass); });
+        else
+            view.later([booth, on] { on ? booth->pause() : booth->goOn(); });
+    }
+    const std::string sentence = finished ? "all of it is in your voice" : aboutMinutes(left);
+    const float lead = ui.width(Type::strong, "To go: "), said = ui.width(Type::body, sentence);
+    float right = place.x - 16;
+    if (right - lead - said > foot.x + 430) {
+        ui.text(Type::body, right, foot.middleY(), kInk, sentence, Align::right);
+        right -= said;
+        ui.text(Type::strong, right, foot.middleY(), kInk, "To go: ", Align::right);
         right -= lead + 16;
     }
     drawLastEdit(view, foot, right);
@@ -135,6 +176,10 @@ void drawFoot(View& view) {
     ui.level(foot.x, foot.y, foot.width, kLine);
     if (view.place == Place::words) {
         drawWordsFoot(view, foot);
+        return;
+    }
+    if (view.place == Place::booth) {
+        drawBoothFoot(view, foot);
         return;
     }
     if (desk.state() == ClassState::no_folder) return;

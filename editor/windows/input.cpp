@@ -57,6 +57,8 @@ ImGuiKey imguiKey(Key key) {
             return ImGuiKey_5;
         case Key::f1:
             return ImGuiKey_F1;
+        case Key::d:
+            return ImGuiKey_D;
         case Key::f:
             return ImGuiKey_F;
         case Key::h:

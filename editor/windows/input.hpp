@@ -36,6 +36,7 @@ enum class Key : std::uint8_t {
     // letters that Dear ImGui's text fields know with Ctrl, and that places use
     a,
     c,
+    d,
     f,
     h,
     k,

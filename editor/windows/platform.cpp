@@ -61,6 +61,8 @@ Key keyOf(SDL_Keycode code) {
             return Key::a;
         case SDLK_c:
             return Key::c;
+        case SDLK_d:
+            return Key::d;
         case SDLK_f:
             return Key::f;
         case SDLK_h:

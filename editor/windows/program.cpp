@@ -10,6 +10,7 @@
 #include "editor/windows/canvas.hpp"
 #include "editor/windows/input.hpp"
 #include "editor/windows/platform.hpp"
+#include "editor/windows/sound.hpp"
 
 namespace wrenlet::desk {
 
@@ -25,6 +26,7 @@ using WindowPtr = std::unique_ptr<SDL_Window, WindowClose>;
 using RendererPtr = std::unique_ptr<SDL_Renderer, RendererClose>;
 
 constexpr float kFrameSeconds = 1.f / 60;
+constexpr int kFrameMs = 16;     // while something moves by itself
 constexpr int kIdleMs = 30'000;  // "2 minutes ago" grows older on its own
 
 struct Video {
@@ -94,12 +96,23 @@ int runDesk(const DeskOptions& options, std::ostream& err) {
 
     const SystemClock clock;
     Canvas canvas(renderer.get(), options.assets);
+    AtOnce at_once;
     const std::unique_ptr<Bench> bench =
         openBench(options.assets, {}, clock.unixMillis(), wakeWindow);
+    SdlMicrophone microphone;
+    SdlSpeaker speaker;
+    Hear hear;
+    Newest<Pcm> said(bench ? static_cast<Aside&>(bench->saying) : at_once, wakeWindow);
+    if (bench)
+        hear = [&](const pack::VoiceNeed& need) {
+            said.ask([&voice = bench->voice, need] { return voice.say(need); });
+        };
     DeskWindow window(openClass(options.classroom, clock.unixMillis()),
                       {[&](const auto& folder) { return openClass(folder, clock.unixMillis()); },
                        [&] { return clock.unixMillis(); }, &canvas.pictures(),
-                       bench ? &bench->workbench : nullptr});
+                       bench ? &bench->workbench : nullptr, hear,
+                       bench ? BoothSound{&microphone, &speaker, &bench->checking, openWordEar()}
+                             : BoothSound{}});
     if (!options.unit.empty()) window.openUnit(options.classroom / "units" / options.unit);
     Platform platform;
     for (Platform::Heard heard; !heard.closed;) {
@@ -107,7 +120,10 @@ int runDesk(const DeskOptions& options, std::ostream& err) {
         SDL_RenderPresent(renderer.get());
         platform.endFrame();
         SDL_Event event;
-        const auto due = window.due();
+        if (const std::optional<Pcm> sound = said.take()) speaker.play(sound->samples, sound->rate);
+        const auto due = window.wantsFrames()
+                             ? std::optional<std::int64_t>(clock.unixMillis() + kFrameMs)
+                             : window.due();
         const auto wait = due ? std::clamp<std::int64_t>(*due - clock.unixMillis(), 1, kIdleMs)
                               : std::int64_t{kIdleMs};
         if (!SDL_WaitEventTimeout(&event, static_cast<int>(wait))) continue;

@@ -86,6 +86,16 @@ void drawWordsStation(View& view, const Area& area) {
     view.ui.ring(share, 36, area.middleY());
 }
 
+void drawBoothStation(View& view, const Area& area) {
+    const Booth* booth = view.booth;
+    const std::size_t all = booth != nullptr ? booth->queue().size() : 0;
+    const std::size_t hers = booth != nullptr ? booth->hers() : 0;
+    drawStation(view, area, Place::booth, "Booth",
+                all == 0 ? "nothing to say yet"
+                         : std::to_string(hers) + " of " + std::to_string(all) + " clips");
+    view.ui.ring(all == 0 ? 0 : double(hers) / double(all), 36, area.middleY());
+}
+
 void drawClassStation(View& view, const Area& area) {
     const OpenedClass& opened = view.desk.opened();
     drawStation(view, area, Place::klass, "Class",
@@ -115,7 +125,8 @@ void drawRail(View& view) {
 
     drawUnitBox(view, {13, 57, rail.width - 28, 46});
     drawWordsStation(view, {8, 122, rail.width - 8, 60});
-    drawClassStation(view, {8, 188, rail.width - 8, 60});
+    drawBoothStation(view, {8, 188, rail.width - 8, 60});
+    drawClassStation(view, {8, 254, rail.width - 8, 60});
 
     const float y = rail.bottom() - 47;
     ui.text(Type::note, 27, y + 16, kSoft, "Text size");

@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "editor/booth/booth.hpp"
 #include "editor/document/desk.hpp"
 #include "editor/look/layout.hpp"
 #include "editor/unit/words_place.hpp"
@@ -35,7 +36,7 @@ struct MapScroll {
 };
 
 /// The places of the desk, in the order of her work.
-enum class Place : std::uint8_t { words, klass };
+enum class Place : std::uint8_t { words, booth, klass };
 
 /// What the list of words was last scrolled to.
 struct WordsScroll {
@@ -44,6 +45,11 @@ struct WordsScroll {
 
 /// A sound that the teacher wants to hear at the desk.
 using Hear = std::function<void(const pack::VoiceNeed&)>;
+
+/// What the queue of the booth was last scrolled to.
+struct QueueScroll {
+    std::size_t seen = static_cast<std::size_t>(-1);
+};
 
 /// Which child and skill the list of sounds was last scrolled to.
 struct SoundsScroll {
@@ -64,6 +70,8 @@ struct View {
     OpenUnit* unit = nullptr;  // none is open
     WordsPlace& words;
     WordsScroll& words_scroll;
+    Booth* booth = nullptr;  // of the open unit
+    QueueScroll& queue_scroll;
     std::string& new_title;  // of a unit to be made
     std::vector<std::function<void(Desk&)>>& wishes;
     std::function<void()> gather;              // look into the classroom folder again
@@ -98,5 +106,7 @@ void drawEmptyPage(View& view);
 void drawWordsPage(View& view);
 void drawWordList(View& view, const Area& area);
 void drawWordPane(View& view, const Area& area);
+void drawBoothPage(View& view);
+void drawTakeCard(View& view, const Area& area);  // the last take, its wave and what was found
 
 }  // namespace wrenlet::desk

@@ -7,6 +7,7 @@
 
 #include "editor/windows/bench.hpp"
 #include "editor/windows/program.hpp"
+#include "tests/booth/prepared_microphone.hpp"
 #include "tests/desk/demo_class.hpp"
 
 namespace {
@@ -47,6 +48,11 @@ struct Size {
 constexpr std::array<Size, 3> kSizes{
     {{1280, 720, "1280x720"}, {1920, 1080, "1920x1080"}, {1024, 768, "1024x768"}}};
 
+constexpr const char* kFarm =
+    "fox, bow, hen, pig, duck, goat, dog, sheep, cow, rabbit, mouse, rat, rainbow, frohg, box, "
+    "log, pen, cat, hat, bee, tree, spider, snail, nest, sun, moon, shed, cup; The hen sat in "
+    "the hay.; Is the pig wet?; The cat can see a rat.; Can the duck swim?";
+
 /// The Words page in its states, of an invented unit that is thrown away after.
 bool wordsPictures(const std::filesystem::path& folder, DeskOptions options) {
     const std::filesystem::path room = folder / "room";
@@ -64,10 +70,6 @@ bool wordsPictures(const std::filesystem::path& folder, DeskOptions options) {
         const char* in_hand;
         const char* box;
     };
-    constexpr const char* kFarm =
-        "fox, bow, hen, pig, duck, goat, dog, sheep, cow, rabbit, mouse, rat, rainbow, frohg, box, "
-        "log, pen, cat, hat, bee, tree, spider, snail, nest, sun, moon, shed, cup; The hen sat in "
-        "the hay.; Is the pig wet?; The cat can see a rat.; Can the duck swim?";
     constexpr std::array<State, 5> kStates{{
         {"words", kFarm, "fox", ""},
         {"words-to-decide", kFarm, "bow", ""},
@@ -102,6 +104,72 @@ bool wordsPictures(const std::filesystem::path& folder, DeskOptions options) {
     return true;
 }
 
+/// The Booth page: before it begins, while it listens, and with something found.
+bool boothPictures(const std::filesystem::path& folder, DeskOptions options) {
+    const std::filesystem::path room = folder / "room";
+    const auto bench = openBench(options.assets, room / "aside", demo::kNowMs, [] {});
+    if (!bench) return false;
+    AtOnce at_once;
+    const Workbench workbench{
+        bench->known, bench->blocked, bench->workbench.pictures, {}, "", at_once, at_once, {}};
+    const auto run = [](DeskWindow& window, double seconds) {
+        for (int i = 0; i < int(seconds * 50); ++i) window.step();
+    };
+    const auto say = [&](DeskWindow& window, PreparedMicrophone& microphone, const Pcm& sound) {
+        microphone.say(sound);
+        run(window, sound.seconds() + 1.2);
+    };
+    constexpr std::array<const char*, 4> kStates{"booth", "booth-listening", "booth-uh",
+                                                 "booth-sentence"};
+    for (const char* state : kStates) {
+        for (const Size& size : kSizes) {
+            std::error_code ignored;
+            std::filesystem::remove_all(room, ignored);
+            std::filesystem::create_directories(room, ignored);
+            options.width = size.width;
+            options.height = size.height;
+            options.picture = folder / (std::string(state) + "-" + size.name + ".png");
+            OpenedClass opened = demo::demoClass();
+            opened.classroom.folder = room;
+            PreparedMicrophone microphone;
+            const BoothSound sound{&microphone, nullptr, &at_once, nullptr};
+            const std::string name = state;
+            const auto prepare = [&](DeskWindow& window) {
+                window.makeUnit("On the farm");
+                window.words().typed = kFarm;
+                window.words().add(*window.unit());
+                run(window, 0.1);
+                window.go(Place::booth);
+                Booth& booth = *window.booth();
+                if (name == "booth") return true;
+                booth.goOn();
+                run(window, 1);
+                for (int i = 0; i < 6; ++i)
+                    say(window, microphone, bench->voice.say(booth.current()->need));
+                const std::string wanted = name == "booth-sentence" ? "sentence:s-1" : "sound:b";
+                for (std::size_t i = 0; i < booth.queue().size(); ++i)
+                    if (name != "booth-listening" && booth.queue()[i].need.id == wanted)
+                        booth.choose(i);
+                if (name == "booth-uh") {
+                    const speech::Pronunciation buh{{speech::Phoneme::b},
+                                                    {speech::Phoneme::ah, speech::Stress::primary}};
+                    say(window, microphone,
+                        bench->voice.say({"part:bu", "/bu/", buh, pack::VoiceNeed::Kind::part}));
+                }
+                microphone.say(bench->voice.say(booth.current()->need));
+                run(window, 0.3);
+                return true;
+            };
+            if (pictureWith(opened, options, demo::kNowMs, &workbench, prepare, std::cerr, sound) !=
+                0)
+                return false;
+            std::cout << options.picture.string() << "\n";
+            std::filesystem::remove_all(room, ignored);
+        }
+    }
+    return true;
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -119,7 +187,7 @@ int main(int argc, char** argv) {
     const fs::path folder = fs::path(argv[1]) / "desk";
     std::error_code ignored;
     fs::create_directories(folder, ignored);
-    if (!wordsPictures(folder, options)) return 1;
+    if (!wordsPictures(folder, options) || !boothPictures(folder, options)) return 1;
     for (const Shown& shown : kShown) {
         const OpenedClass opened = shown.opened();
         for (const Size& size : kSizes) {

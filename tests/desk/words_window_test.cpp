@@ -3,37 +3,13 @@
 
 #include "content/common/files.hpp"
 #include "tests/desk/demo_class.hpp"
+#include "tests/desk/library.hpp"
 #include "tests/desk/seat.hpp"
 #include "tests/practice/samples.hpp"
 
 namespace wrenlet::desk {
 
 namespace {
-
-/// The word lists, and everything done at once.
-struct Library {
-    KnownWords known;
-    speech::BlockList blocked;
-    AtOnce at_once;
-    Workbench bench;
-
-    Library(KnownWords words, speech::BlockList list)
-        : known(std::move(words)),
-          blocked(std::move(list)),
-          bench{known,   blocked, std::string(WRENLET_TEST_SHARE) + "/pictures", {}, "", at_once,
-                at_once, {}} {}
-};
-
-Library& library() {
-    static Library opened = [] {
-        auto known = KnownWords::open(WRENLET_TEST_SHARE);
-        REQUIRE(known.ok());
-        auto blocked = speech::BlockList::open(std::string(WRENLET_TEST_SHARE) + "/blocked.bin");
-        REQUIRE(blocked.ok());
-        return Library(std::move(known.value()), std::move(blocked.value()));
-    }();
-    return opened;
-}
 
 /// At a desk with an invented class in a folder that is there.
 struct Room {

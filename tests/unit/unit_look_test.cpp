@@ -6,26 +6,11 @@
 #include "content/common/random.hpp"
 #include "editor/unit/unit_at_work.hpp"
 #include "editor/unit/unit_look.hpp"
+#include "tests/desk/library.hpp"
 
 namespace wrenlet::desk {
 
 namespace {
-
-struct Library {
-    KnownWords known;
-    speech::BlockList blocked;
-};
-
-const Library& library() {
-    static const Library opened = [] {
-        auto known = KnownWords::open(WRENLET_TEST_SHARE);
-        REQUIRE(known.ok());
-        auto blocked = speech::BlockList::open(std::string(WRENLET_TEST_SHARE) + "/blocked.bin");
-        REQUIRE(blocked.ok());
-        return Library{std::move(known.value()), std::move(blocked.value())};
-    }();
-    return opened;
-}
 
 UnitLook lookOf(const pack::Unit& unit) {
     return lookAt(unit,
