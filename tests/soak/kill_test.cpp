@@ -64,15 +64,15 @@ Ran runAndKill(const std::vector<std::string>& words, Moment moment) {
     char line[512];
     while (std::fgets(line, sizeof line, from)) {
         long long sequence = 0;
-        if (std::sscanf(line, "begun %lld\n", &sequence) == 1)
-            ran.announced = std::max<std::int64_t>(ran.announced, sequence);
+        if (std::sscanf(line, "begun %lld\n", &sequence) != 1) continue;
+        ran.announced = std::max<std::int64_t>(ran.announced, sequence);
         if (!is_due && ++answers == moment.answers) {
             is_due = true;
             due.set_value();
         }
     }
-    if (!is_due) due.set_value();  // it ended before
     std::fclose(from);
+    if (!is_due) due.set_value();  // it ended before
     killer.join();
     int status = 0;
     waitpid(child, &status, 0);
