@@ -30,6 +30,8 @@ needs() {
     module  libebur128  libebur128-dev        libebur128-devel    libebur128
     module  sndfile     libsndfile1-dev       libsndfile-devel    libsndfile
     module  samplerate  libsamplerate0-dev    libsamplerate-devel libsamplerate
+    other   -           libpocketsphinx-dev   pocketsphinx-devel  -
+    other   -           pocketsphinx-en-us    pocketsphinx-models -
     other   -           nlohmann-json3-dev    json-devel          nlohmann-json
     other   -           doctest-dev           doctest-devel       doctest
     other   -           libboost-dev          boost-devel         boost
@@ -137,6 +139,18 @@ have_packages() {
     Homebrew (untested):   $(column 5 "$(needs)")"
     fi
     say "Set-up: this is not Debian or Ubuntu; the tools are here, so going on (untested)"
+}
+
+# have_also PACKAGE...: what one command alone needs; only on Debian, elsewhere it says itself what
+# it goes without.
+have_also() {
+    local installed package missing=""
+    debian_like || return 0
+    installed=$(dpkg-query -W -f '${Package} ${db:Status-Status},' "$@" 2>/dev/null || true)
+    for package in "$@"; do
+        case ",$installed" in *",$package installed,"*) ;; *) missing="$missing $package" ;; esac
+    done
+    [ -z "$missing" ] || install_on_debian "${missing# }"
 }
 
 have_new_cmake() {

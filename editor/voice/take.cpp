@@ -3,21 +3,12 @@
 #include <algorithm>
 
 #include "editor/voice/added_vowel.hpp"
+#include "editor/voice/another_word.hpp"
 #include "editor/voice/level.hpp"
 #include "editor/voice/take_checks.hpp"
 
 namespace wrenlet::desk {
 namespace {
-
-constexpr double kAnotherBelow = -0.5;  // EarJudgement::margin
-
-std::optional<Finding> anotherWord(const Pcm& take, Stretch spoken, const pack::VoiceNeed& need,
-                                   WordEar* ear, std::span<const SaidWord> others) {
-    if (ear == nullptr || need.sounds.size() < 2 || isWithoutVowel(need)) return std::nullopt;
-    const auto judged = ear->judge(cutOut(take, spoken), need.sounds, others);
-    if (!judged || judged->margin > kAnotherBelow) return std::nullopt;
-    return Finding{Trouble::another_word, 0, 0, 0, others[judged->likeliest].text};
-}
 
 std::size_t sampleOf(double seconds, const Pcm& take) {
     return std::min(static_cast<std::size_t>(std::max(0.0, seconds) * take.rate),
@@ -36,7 +27,7 @@ CheckedTake checkedTake(Pcm take, const pack::VoiceNeed& need, WordEar* ear,
     if (checked.spoken.empty()) return checked;
     if (const auto vowel = addedVowel(checked.take, checked.heard, need))
         checked.findings.push_back(*vowel);
-    if (const auto other = anotherWord(checked.take, checked.spoken, need, ear, others))
+    if (const auto other = anotherWord(cutOut(checked.take, checked.spoken), need, ear, others))
         checked.findings.push_back(*other);
     const Stretch kept = widened(checked.spoken, kTrimMargin, checked.take);
     return withEnds(std::move(checked), kept, need);

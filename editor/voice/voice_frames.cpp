@@ -13,10 +13,10 @@ constexpr double kLowFrom = 80, kMidFrom = 450, kHighFrom = 3'200;  // Hz
 constexpr std::size_t kFrame = kVoiceRate / 200;                    // samples in 5 ms
 // What repeats is looked for in every second sample: all of it lies below kHighFrom.
 constexpr int kEvery = 2, kRepeatRate = kVoiceRate / kEvery;
-constexpr std::size_t kWindow = kRepeatRate * 16 / 1000;  // compared with itself, later
-constexpr std::size_t kShortestLag = kRepeatRate / 400, kLongestLag = kRepeatRate / 80;
+constexpr std::size_t kWindow = kRepeatRate / 100;  // compared with itself, later
+constexpr std::size_t kShortestLag = kRepeatRate / 400, kLongestLag = kRepeatRate / 65;
 
-/// How much the 16 ms at `at` are like those a lag later.
+/// How much the 10 ms at `at` are like those a lag later.
 double repeats(const std::vector<float>& sound, std::size_t at) {
     if (at + kWindow + kLongestLag > sound.size()) return 0;
     const float* here = sound.data() + at;

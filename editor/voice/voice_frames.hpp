@@ -15,7 +15,7 @@ struct VoiceFrame {
     double low = 0;    // power in 80 to 450 Hz: a voice's own hum, a voice bar, a nasal
     double mid = 0;    // 450 to 3200 Hz: where a vowel is strong
     double high = 0;   // above 3200 Hz: hiss
-    double again = 0;  // normalised autocorrelation, -1 to 1, at its best lag of 80 to 400 Hz
+    double again = 0;  // normalised autocorrelation, -1 to 1, at its best lag of 65 to 400 Hz
     double all() const { return low + mid + high; }
 };
 

@@ -102,6 +102,25 @@ pictures_are_named() {
 $place/some where/desk.png" ] || wrong "stdout holds something else"
 }
 
+the_ear_is_measured() {
+    stand_in build/release/bin/wrenlet-ear 'echo "{}"'
+    ends_well ./check --ear --json
+    [ "$(cat "$output.out")" = '{}' ] || wrong "stdout holds something else"
+    called "cmake --build --preset release .*--target wrenlet-ear"
+    called "wrenlet-ear --json"
+    not_called "apt-get .*install"
+    stand_in build/release/bin/wrenlet-ear 'exit 1'
+    ends_badly ./check --ear
+}
+
+a_voice_for_the_ear_is_installed() {
+    stand_in dpkg-query 'shift 3; for name in "$@"; do [ "$name" = festival ] || printf "%s installed," "$name"; done'
+    stand_in apt-get
+    stand_in build/release/bin/wrenlet-ear 'echo "{}"'
+    ends_well ./check --ear
+    called "apt-get .*install -y --no-install-recommends festival\$"
+}
+
 a_simulation_is_judged() {
     stand_in build/release/bin/wrenlet-simulate 'echo "{}"'
     ends_well ./check --simulate --json --children 20

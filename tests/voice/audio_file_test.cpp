@@ -1,10 +1,12 @@
 #include "editor/voice/audio_file.hpp"
 
 #include <doctest/doctest.h>
+#include <sndfile.h>
 
 #include <cmath>
 #include <fstream>
 
+#include "content/common/files.hpp"
 #include "content/common/random.hpp"
 #include "tests/fixtures/sounds.hpp"
 
@@ -83,6 +85,26 @@ TEST_CASE("Audio files: a bad one is refused in plain words") {
     const std::string ogg = encodeOgg(tone(440, -12, 0.5)).value();
     for (const std::size_t size : {std::size_t{4}, std::size_t{60}, std::size_t{400}})
         CHECK_FALSE(refused(ogg.substr(0, size)).empty());
+}
+
+TEST_CASE("Audio files: MP3 is read, and one cut short is a shorter take or a problem") {
+    const auto path = std::filesystem::temp_directory_path() / "wrenlet-tone.mp3";
+    SF_INFO info{};
+    info.samplerate = 44100;
+    info.channels = 1;
+    info.format = SF_FORMAT_MPEG | SF_FORMAT_MPEG_LAYER_III;
+    SNDFILE* file = sf_open(path.c_str(), SFM_WRITE, &info);
+    REQUIRE(file != nullptr);
+    const Pcm sound = tone(440, -12, 1, 44100);
+    sf_writef_float(file, sound.samples.data(), static_cast<sf_count_t>(sound.samples.size()));
+    sf_close(file);
+    std::string bytes = readWhole(path, 1 << 20).value();
+    std::filesystem::remove(path);
+    const auto take = decodeTake(bytes, "tone.mp3");
+    REQUIRE(take.ok());
+    CHECK(std::fabs(take.value().seconds() - 1) < 0.1);
+    const auto half = decodeTake(bytes.substr(0, bytes.size() / 2), "tone.mp3");
+    if (half.ok()) CHECK(half.value().seconds() < 0.9);
 }
 
 TEST_CASE("Audio files: two hours of WAV are refused without being read") {

@@ -1,0 +1,22 @@
+// Whether a take is probably another word than its text: the ear's judgement turned into advice.
+#pragma once
+
+#include <optional>
+#include <span>
+
+#include "content/pack/pack_builder.hpp"
+#include "editor/voice/finding.hpp"
+#include "editor/voice/word_ear.hpp"
+
+namespace wrenlet::desk {
+
+/// EarJudgement::margin below which another word is named. Chosen on the tuning half of the
+/// labelled set (tests/ear), so that a right word is seldom blamed.
+inline constexpr double kAnotherBelow = -6;
+
+/// For words and parts of two sounds and more, said with a vowel. `spoken`: the take's spoken part.
+/// Nothing when it fits, when there is nothing to compare it with, or without an ear.
+std::optional<Finding> anotherWord(const Pcm& spoken, const pack::VoiceNeed& need, WordEar* ear,
+                                   std::span<const SaidWord> others);
+
+}  // namespace wrenlet::desk

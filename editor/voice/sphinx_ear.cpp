@@ -1,0 +1,135 @@
+#include <pocketsphinx.h>
+
+#include <algorithm>
+#include <cmath>
+#include <cstdint>
+#include <filesystem>
+
+#include "content/common/random.hpp"
+#include "editor/voice/audio_file.hpp"
+#include "editor/voice/word_ear.hpp"
+
+namespace wrenlet::desk {
+namespace {
+
+constexpr int kEarRate = 16'000;            // Hz, of the model
+constexpr double kPad = 0.1;                // s of quiet around a word, which the model expects
+constexpr double kDither = 1e-4;            // -80 dBFS: digital silence is nothing it knows
+constexpr double kLeast = 0.05, kMost = 5;  // s
+constexpr const char* kModel = "/usr/share/pocketsphinx/model/en-us/en-us";
+
+struct FreeDecoder {
+    void operator()(ps_decoder_t* decoder) const { ps_free(decoder); }
+};
+struct FreeConfig {
+    void operator()(cmd_ln_t* config) const { cmd_ln_free_r(config); }
+};
+using Decoder = std::unique_ptr<ps_decoder_t, FreeDecoder>;
+
+/// The model's phones: the dictionary's, without a schwa of its own.
+std::string phones(const speech::Pronunciation& sounds) {
+    std::string text;
+    for (const speech::Sound& sound : sounds) {
+        if (!text.empty()) text += ' ';
+        text += sound.phoneme == speech::Phoneme::ax ? "AH" : speech::arpabet(sound.phoneme);
+    }
+    return text;
+}
+
+std::vector<std::int16_t> padded(const Pcm& spoken) {
+    const Pcm heard = roughlyAtRate(spoken, kEarRate);
+    float top = 1e-6f;
+    for (const float sample : heard.samples) top = std::max(top, std::fabs(sample));
+    const auto pad = static_cast<std::size_t>(kPad * kEarRate);
+    std::vector<std::int16_t> out;
+    Random random(1);
+    for (std::size_t i = 0; i < heard.samples.size() + 2 * pad; ++i) {
+        double sample = kDither * (2 * random.unit() - 1);
+        if (i >= pad && i - pad < heard.samples.size())
+            sample += 0.5 * static_cast<double>(heard.samples[i - pad] / top);
+        out.push_back(static_cast<std::int16_t>(std::lround(sample * 32'000)));
+    }
+    return out;
+}
+
+class SphinxEar final : public WordEar {
+  public:
+    explicit SphinxEar(Decoder decoder) : decoder_(std::move(decoder)) {}
+
+    std::optional<EarJudgement> judge(const Pcm& spoken, const speech::Pronunciation& expected,
+                                      std::span<const SaidWord> others) override {
+        if (others.empty() || spoken.seconds() < kLeast || spoken.seconds() > kMost)
+            return std::nullopt;
+        const std::vector<std::int16_t> sound = padded(spoken);
+        std::vector<std::string> names;
+        for (const SaidWord& other : others) names.push_back(nameOf(other.sounds));
+        const auto right = fit(sound, {nameOf(expected)});
+        const auto other = fit(sound, names);
+        if (!right || !other || frames_ == 0) return std::nullopt;
+        const auto at = std::find(names.begin(), names.end(), other->word);
+        if (at == names.end()) return std::nullopt;
+        return EarJudgement{static_cast<std::size_t>(at - names.begin()),
+                            (right->score - other->score) / frames_};
+    }
+
+  private:
+    struct Fit {
+        std::string word;
+        double score;
+    };
+
+    /// A pseudo-word for these sounds, told to the decoder once.
+    std::string nameOf(const speech::Pronunciation& sounds) {
+        const std::string said = phones(sounds);
+        const auto at = std::find(known_.begin(), known_.end(), said);
+        const std::string name = "w" + std::to_string(at - known_.begin());
+        if (at != known_.end()) return name;
+        known_.push_back(said);
+        ps_add_word(decoder_.get(), name.c_str(), said.c_str(), 0);
+        return name;
+    }
+
+    std::optional<Fit> fit(const std::vector<std::int16_t>& sound,
+                           const std::vector<std::string>& names) {
+        std::string grammar = "#JSGF V1.0;\ngrammar said;\npublic <word> = ";
+        for (std::size_t i = 0; i < names.size(); ++i) grammar += (i == 0 ? "" : " | ") + names[i];
+        ps_decoder_t* decoder = decoder_.get();
+        if (ps_set_jsgf_string(decoder, "said", (grammar + ";\n").c_str()) < 0 ||
+            ps_set_search(decoder, "said") < 0 || ps_start_utt(decoder) < 0)
+            return std::nullopt;
+        ps_process_raw(decoder, sound.data(), sound.size(), 0, 1);
+        ps_end_utt(decoder);
+        std::optional<Fit> found;
+        double score = 0;
+        for (ps_seg_t* part = ps_seg_iter(decoder); part != nullptr; part = ps_seg_next(part)) {
+            std::int32_t acoustic = 0, language = 0, back = 0;
+            ps_seg_prob(part, &acoustic, &language, &back);
+            score += acoustic;
+            const std::string word = ps_seg_word(part);
+            if (std::find(names.begin(), names.end(), word) != names.end()) found = Fit{word, 0};
+        }
+        frames_ = ps_get_n_frames(decoder);
+        if (found) found->score = score;
+        return found;
+    }
+
+    Decoder decoder_;
+    std::vector<std::string> known_;
+    int frames_ = 0;
+};
+
+}  // namespace
+
+std::unique_ptr<WordEar> openWordEar() {
+    std::error_code error;
+    if (!std::filesystem::is_directory(kModel, error)) return nullptr;
+    const std::unique_ptr<cmd_ln_t, FreeConfig> config(cmd_ln_init(
+        nullptr, ps_args(), 1, "-hmm", kModel, "-logfn", "/dev/null", "-remove_silence", "no",
+        "-compallsen", "yes", "-beam", "1e-120", "-wbeam", "1e-120", "-pbeam", "1e-120", nullptr));
+    if (!config) return nullptr;
+    Decoder decoder(ps_init(config.get()));
+    if (!decoder) return nullptr;
+    return std::make_unique<SphinxEar>(std::move(decoder));
+}
+
+}  // namespace wrenlet::desk

@@ -1,0 +1,127 @@
+#include <algorithm>
+#include <cstdio>
+#include <cstring>
+#include <filesystem>
+
+#include "tests/ear/endpoint_report.hpp"
+#include "tests/ear/human.hpp"
+#include "tests/ear/labelled.hpp"
+#include "tests/ear/lone_report.hpp"
+#include "tests/ear/loudness_report.hpp"
+#include "tests/ear/trim_report.hpp"
+#include "tests/ear/word_report.hpp"
+
+using namespace wrenlet;
+using namespace wrenlet::ear;
+
+namespace {
+
+constexpr const char* kUse =
+    "wrenlet-ear: the checks on recordings, measured on a labelled set of synthesized voices\n"
+    "  --json     one line a figure\n"
+    "  --tune     on the half that thresholds were chosen on; without it, on the other\n"
+    "  --wrong    with --tune: each lone sound that was judged wrongly, and nothing else\n"
+    "  --few      a quick look\n"
+    "  --only X   one of: vowel, trim, endpoint, loudness, word\n";
+
+struct Asked {
+    bool json = false, tune = false, wrong = false, few = false, understood = true;
+    std::string only;
+    bool wants(const char* what) const { return only.empty() || only == what; }
+};
+
+Asked askedBy(int count, char** arguments) {
+    Asked asked;
+    for (int i = 1; i < count; ++i) {
+        const std::string given = arguments[i];
+        if (given == "--json")
+            asked.json = true;
+        else if (given == "--tune")
+            asked.tune = true;
+        else if (given == "--wrong")
+            asked.wrong = true;
+        else if (given == "--few")
+            asked.few = true;
+        else if (given == "--only" && i + 1 < count)
+            asked.only = arguments[++i];
+        else
+            asked.understood = false;
+    }
+    return asked;
+}
+
+/// A folder of its own, gone afterwards.
+struct Scratch {
+    std::filesystem::path path;
+    Scratch() {
+        std::string name = (std::filesystem::temp_directory_path() / "wrenlet-ear-XXXXXX").string();
+        if (mkdtemp(name.data()) != nullptr) path = name;
+    }
+    ~Scratch() {
+        std::error_code error;
+        std::filesystem::remove_all(path, error);
+    }
+};
+
+void append(std::vector<Line>& lines, std::vector<Line> more) {
+    std::move(more.begin(), more.end(), std::back_inserter(lines));
+}
+
+const std::pair<Voice::Maker, const char*> kMakers[] = {{Voice::Maker::espeak, "espeak-ng"},
+                                                        {Voice::Maker::festival, "festival"},
+                                                        {Voice::Maker::flite, "flite"}};
+
+}  // namespace
+
+int main(int count, char** arguments) {
+    const Asked asked = askedBy(count, arguments);
+    if (!asked.understood || (asked.wrong && !asked.tune)) {
+        std::fputs(kUse, stderr);
+        return 2;
+    }
+    const Scratch scratch;
+    std::vector<std::string> missing;
+    const auto voices = voicesOf(asked.tune ? Half::tune : Half::judge, asked.few, missing);
+    for (const std::string& name : missing)
+        std::fprintf(stderr, "not on this machine, left out: %s\n", name.c_str());
+    const auto lexicon = speech::Lexicon::open(WRENLET_TEST_SHARE "/lexicon.bin");
+    if (!lexicon.ok() || voices.empty() || scratch.path.empty()) {
+        std::fputs("no voice or no dictionary here\n", stderr);
+        return 1;
+    }
+    std::vector<LoneSound> lone;
+    std::vector<Word> said;
+    for (std::size_t i = 0; i < voices.size(); ++i) {
+        std::fprintf(stderr, "speaking: %s\n", voices[i].id().c_str());
+        if (asked.wants("vowel") || asked.wants("loudness"))
+            for (LoneSound& sound : loneSounds(voices[i], scratch.path))
+                lone.push_back(std::move(sound));
+        for (Word& word :
+             words(voices[i], textsOf(i, asked.few ? 12 : 5), lexicon.value(), scratch.path))
+            said.push_back(std::move(word));
+    }
+    if (asked.wrong) return std::fputs(wrongLone(lone).c_str(), stdout) < 0;
+
+    std::vector<Line> lines;
+    if (asked.wants("vowel")) append(lines, loneReport(lone, asked.few));
+    if (asked.wants("trim")) append(lines, trimReport(said));
+    if (asked.wants("endpoint")) append(lines, endpointReport(said));
+    if (asked.wants("loudness")) append(lines, loudnessReport(said, lone, scratch.path));
+    const auto ear = asked.wants("word") ? desk::openWordEar() : nullptr;
+    for (const auto& [maker, name] : kMakers) {
+        std::vector<Word> by;
+        std::copy_if(said.begin(), said.end(), std::back_inserter(by),
+                     [&](const Word& word) { return word.voice.maker == maker; });
+        if (ear && !by.empty())
+            append(lines, wordReport(by, name, wordsSaid(lexicon.value()), *ear));
+    }
+    if (const auto human = humanWords(lexicon.value(), scratch.path); ear && !human.empty()) {
+        std::vector<desk::SaidWord> all;
+        for (const Word& word : human) all.push_back({word.text, word.sounds});
+        append(lines, wordReport(human, "a human voice", all, *ear));
+    }
+    if (asked.json)
+        for (const Line& line : lines) std::puts(asJson(line).c_str());
+    else
+        std::fputs(asTable(lines).c_str(), stdout);
+}
