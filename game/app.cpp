@@ -37,6 +37,10 @@ std::string firstChild(const pack::ClassList& list) {
 /// A key, or the contact of this id.
 using Presser = std::variant<Key, std::int64_t>;
 
+LaidOutFor laidOutFor(const TabletSettings& tablet) {
+    return {tablet.left_hand, tablet.captions};
+}
+
 class NoVoice final : public Voice {
   public:
     Speech say(const Utterance&, Millis now) override { return {{}, now}; }
@@ -52,7 +56,7 @@ Frame firstFrame(const pack::ClassList& list, ScreenSize screen, const TabletSet
     NoVoice voice;
     const pack::Pack none;
     const Setting setting{voice, none, tablet};
-    const Layout layout(screen, tablet.left_hand);
+    const Layout layout(screen, laidOutFor(tablet));
     if (tablet.paused) {
         PausedScene paused(setting, layout);
         paused.standAtOnce();
@@ -67,7 +71,7 @@ struct App::State {
     State(AppParts given, AppOptions chosen, ScreenSize screen)
         : parts(std::move(given)),
           options(chosen),
-          layout(screen, options.tablet.left_hand),
+          layout(screen, laidOutFor(options.tablet)),
           fingers(screen),
           setting{parts.voice, parts.pack, options.tablet},
           problems(parts.problems) {
@@ -213,14 +217,13 @@ struct App::State {
     /// From now on, and at the next start.
     void set(const TabletSettings& tablet) {
         const bool pauses = tablet.paused && !setting.tablet.paused;
-        const bool turns_round = tablet.left_hand != setting.tablet.left_hand;
         setting.tablet = tablet;
         setVolume();
         mark.hide();
         if (turn) turn->setPlan(plan());
         for (Scene* scene : {main.get(), over.get()})
             if (scene != nullptr) scene->set(tablet);
-        if (turns_round) setLayout(layout.screen());
+        if (laidOutFor(tablet) != layout.whom()) setLayout(layout.screen());
         if (!parts.settings.empty()) {
             const Result<Done> kept = keepTabletSettings(parts.settings, tablet);
             problems.insert(problems.end(), kept.problems().begin(), kept.problems().end());
@@ -235,7 +238,7 @@ struct App::State {
     }
 
     void setLayout(ScreenSize screen) {
-        layout = Layout(screen, setting.tablet.left_hand);
+        layout = Layout(screen, laidOutFor(setting.tablet));
         main->resize(layout);
         if (over) over->resize(layout);
     }

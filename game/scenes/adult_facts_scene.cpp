@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "game/scenes/adult_look.hpp"
+#include "game/scenes/wrapped.hpp"
 
 namespace wrenlet::game {
 namespace {
@@ -15,7 +16,7 @@ AdultFactsScene::AdultFactsScene(Setting setting, const Layout& layout, AdultFac
     : Scene(setting, layout), facts_(std::move(facts)) {}
 
 std::vector<AdultFactsScene::Said> AdultFactsScene::lines() const {
-    const float line = lineHeight(layout_, 34);
+    const float line = layout_.linePx(34);
     const auto most = lettersIn(layout_.width() - 2 * layout_.margin(), line);
     std::vector<Said> all;
     const auto tell = [&](const std::string& text, bool bold, bool is_berry) {
@@ -33,9 +34,9 @@ std::vector<AdultFactsScene::Said> AdultFactsScene::lines() const {
 }
 
 std::size_t AdultFactsScene::linesAPage() const {
-    const float top = layout_.margin() + lineHeight(layout_, 52) + layout_.gap() / 2;
+    const float top = layout_.margin() + layout_.linePx(52) + layout_.gap() / 2;
     const float room = layout_.buttons(kMostButtons).front().y - layout_.gap() - top;
-    return static_cast<std::size_t>(std::max(1.0f, room / lineHeight(layout_, 34)));
+    return static_cast<std::size_t>(std::max(1.0f, room / layout_.linePx(34)));
 }
 
 std::size_t AdultFactsScene::pages() const {
@@ -70,7 +71,7 @@ void AdultFactsScene::drawGround(Painter& painter, Millis) const {
 }
 
 void AdultFactsScene::drawPieces(Painter& painter, Millis) const {
-    const float big = lineHeight(layout_, 52), line = lineHeight(layout_, 34);
+    const float big = layout_.linePx(52), line = layout_.linePx(34);
     const float x = layout_.margin(), w = layout_.width() - 2 * x;
     painter.textFromLeft(facts_.title, {x, layout_.margin(), w, big}, palette::kInk, true);
     float y = layout_.margin() + big + layout_.gap() / 2;

@@ -2,52 +2,12 @@
 
 #include <algorithm>
 
-#include "content/pack/text_rules.hpp"
-
 namespace wrenlet::game {
 namespace {
 
-constexpr float kLetter = 0.32f;  // of the line's height: Andika's letters, on average
 constexpr float kLine = 34, kPadding = 12, kIcon = 64, kPip = 18;
 
 }  // namespace
-
-float lineHeight(const Layout& layout, float length) {
-    return std::max(layout.px(length), kLeastLine);
-}
-
-std::size_t lettersIn(float width, float line) {
-    return static_cast<std::size_t>(std::max(8.0f, width / (line * kLetter)));
-}
-
-std::vector<std::string> wrapped(std::string_view text, std::size_t most) {
-    std::vector<std::string> lines(1);
-    std::size_t filled = 0;
-    const auto lettersOf = [](std::string_view word) {
-        const auto all = pack::letters(word);
-        return all ? all->size() : word.size();
-    };
-    while (!text.empty()) {
-        std::string_view word = text.substr(0, text.find(' '));
-        text = text.substr(std::min(word.size() + 1, text.size()));
-        if (filled > 0 && filled + 1 + lettersOf(word) > most) {
-            lines.emplace_back();
-            filled = 0;
-        }
-        if (filled > 0) lines.back() += ' ', ++filled;
-        while (!word.empty()) {
-            if (filled == most) {
-                lines.emplace_back();
-                filled = 0;
-            }
-            const std::size_t bytes = std::max<std::size_t>(1, pack::letterSize(word));
-            lines.back() += word.substr(0, bytes);
-            word = word.substr(std::min(bytes, word.size()));
-            ++filled;
-        }
-    }
-    return lines;
-}
 
 AdultGrid::AdultGrid(const Layout& layout)
     : left_(layout.margin()),
@@ -93,7 +53,7 @@ void drawIcon(Painter& painter, const Control& control, const Box& box) {
 /// What a control tells, line below line: its name, its state, and which of how many that is.
 void drawState(Painter& painter, const Layout& layout, const Box& box, const Control& control,
                bool in_the_middle) {
-    const float line = lineHeight(layout, kLine), pip = layout.px(kPip);
+    const float line = layout.linePx(kLine), pip = layout.px(kPip);
     const auto write = [&](const std::string& text, float y, bool bold) {
         const Box at = {box.x, y, box.w, line};
         if (in_the_middle)
@@ -120,7 +80,7 @@ void drawControl(Painter& painter, const Layout& layout, const Box& box, const C
     painter.panel(box, ground, palette::kInk);
     const float padding = layout.px(kPadding);
     const float side = std::min(layout.px(kIcon), box.h - 2 * padding);
-    float tall = 2 * lineHeight(layout, kLine);
+    float tall = 2 * layout.linePx(kLine);
     if (control.of > 0) tall += layout.px(kPip) + padding * 0.6f;
     // The drawing beside the words, or above them where the control is narrow.
     if (box.w < box.h * 1.5f) {
@@ -140,7 +100,7 @@ void drawControl(Painter& painter, const Layout& layout, const Box& box, const C
 void drawButton(Painter& painter, const Layout& layout, const Box& box, std::string_view says,
                 bool held) {
     painter.panel(box, held ? palette::kMoss : palette::kMist, palette::kInk);
-    painter.text(says, box.centre(), lineHeight(layout, kLine), palette::kInk, true);
+    painter.text(says, box.centre(), layout.linePx(kLine), palette::kInk, true);
 }
 
 }  // namespace wrenlet::game

@@ -10,17 +10,6 @@
 
 namespace wrenlet::game {
 
-/// The least height of a line of Andika for an adult, in px: letters of 20 px.
-inline constexpr float kLeastLine = 33;
-
-/// The height of a line that is `length` of the look's px high, and never less than can be read.
-float lineHeight(const Layout& layout, float length);
-/// How many letters of such a line find room in `width`.
-std::size_t lettersIn(float width, float line);
-/// `text` in lines of at most `most` letters, broken between words; a word that is longer still is
-/// broken too.
-std::vector<std::string> wrapped(std::string_view text, std::size_t most);
-
 /// Cells in rows across the whole screen, filled in the order in which they are asked for.
 class AdultGrid {
   public:

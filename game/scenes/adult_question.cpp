@@ -47,7 +47,7 @@ void AdultQuestion::drawGround(Painter& painter, Millis) const {
 void AdultQuestion::drawPieces(Painter& painter, Millis) const {
     const float middle = layout_.width() / 2;
     const float top = layout_.height() * 0.28f;
-    const auto line = [this](float length) { return lineHeight(layout_, length); };
+    const auto line = [this](float length) { return layout_.linePx(length); };
     painter.text("For adults", {middle, top}, line(46), palette::kInk, true);
     painter.text("How much is " + sum_ + "?", {middle, top + line(80)}, line(38));
     painter.text("Any other number goes back to the child.", {middle, top + line(140)}, line(30));

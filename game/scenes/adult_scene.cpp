@@ -4,6 +4,8 @@
 #include <array>
 #include <cstdio>
 
+#include "game/scenes/wrapped.hpp"
+
 namespace wrenlet::game {
 namespace {
 
@@ -139,7 +141,7 @@ void AdultScene::drawGround(Painter& painter, Millis) const {
 
 void AdultScene::drawPieces(Painter& painter, Millis) const {
     const Page page = this->page();
-    const float big = lineHeight(layout_, 52), line = lineHeight(layout_, 34);
+    const float big = layout_.linePx(52), line = layout_.linePx(34);
     const Box& title = page.title;
     const float top = title.centre().y - (big + line) / 2;
     painter.textFromLeft(title_, {title.x, top, title.w, big}, palette::kInk, true);

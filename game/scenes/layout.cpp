@@ -11,6 +11,8 @@ constexpr float kControl = 96, kWren = 190, kCard = 176, kStoneBelow = 10, kTile
                 kLeafBox = 156;
 constexpr float kHomeW = 360, kHomeH = 260, kHeadOverlap = 44;
 constexpr std::size_t kMostBadges = 24;
+constexpr float kCaptionLines = 6, kCaptionLinesBeside = 4;
+constexpr float kWithPerch = 1.3f;  // the wren and what she sits on, of her own height
 
 Box centred(Point centre, float w, float h) {
     return {centre.x - w / 2, centre.y - h / 2, w, h};
@@ -39,7 +41,7 @@ Box HomeBox::sorted(std::size_t index) const {
     return {x - small / 2, foot - small, small, small};
 }
 
-Layout::Layout(ScreenSize screen, bool left_hand) : screen_(screen), left_hand_(left_hand) {
+Layout::Layout(ScreenSize screen, LaidOutFor whom) : screen_(screen), for_(whom) {
     const float w = width(), h = height();
     u_ = isPortrait() ? std::min(w / 800, h / 1280) : std::min(w / 1280, h / 800);
     const float mm = screen_.mm_per_px > 0 ? 1 / screen_.mm_per_px : 0;
@@ -54,8 +56,12 @@ float Layout::touchPx(float length) const {
     return std::max(px(length), std::min(least, most));
 }
 
+float Layout::linePx(float length) const {
+    return std::max(px(length), kLeastLine);
+}
+
 Box Layout::sided(const Box& box) const {
-    return left_hand_ ? Box{width() - box.x - box.w, box.y, box.w, box.h} : box;
+    return for_.left_hand ? Box{width() - box.x - box.w, box.y, box.w, box.h} : box;
 }
 
 Box Layout::replay() const {
@@ -72,13 +78,31 @@ Box Layout::wren() const {
     const float side = touchPx(kWren);
     if (isPortrait()) return centred({width() / 2, margin_ + side / 2}, side, side);
     const float top = replay().y + replay().h + gap_;
-    const float y = std::max(top, height() * 0.42f);
+    float y = height() * 0.42f;
+    if (for_.captions)
+        y = std::min(
+            y, height() - margin_ / 2 - kCaptionLines * captionLine() - px(16) - side * kWithPerch);
+    y = std::max(top, y);
     return sided({margin_, std::min(y, height() - margin_ - side), side, side});
+}
+
+Box Layout::captions() const {
+    const Box bird = wren();
+    if (isPortrait()) {
+        const float y = replay().y + replay().h + gap_ / 2;
+        const float right = bird.centre().x - bird.w * 0.62f - gap_ / 2;
+        return sided(
+            {margin_ / 2, y, right - margin_ / 2, kCaptionLinesBeside * captionLine() + px(16)});
+    }
+    const float y = bird.y + bird.h * kWithPerch;
+    const float right = margin_ + bird.w + gap_ / 2;
+    return sided({margin_ / 2, y, right - margin_ / 2, height() - margin_ / 2 - y});
 }
 
 Box Layout::main() const {
     if (isPortrait()) {
-        const float top = std::max(wren().y + wren().h, replay().y + replay().h) + gap_;
+        float top = std::max(wren().y + wren().h, replay().y + replay().h) + gap_;
+        if (for_.captions) top = std::max(top, captions().y + captions().h + gap_ / 2);
         return {margin_, top, width() - 2 * margin_, height() - margin_ - top};
     }
     const float x = margin_ + wren().w + gap_;
@@ -96,7 +120,7 @@ Box Layout::stage() const {
     all.h = pieces().y - gap_ - all.y;
     if (isPortrait()) return all;
     const float aside = leave().w + gap_;
-    return {all.x + (left_hand_ ? aside : 0), all.y, all.w - aside, all.h};
+    return {all.x + (for_.left_hand ? aside : 0), all.y, all.w - aside, all.h};
 }
 
 std::vector<HomeBox> Layout::homes(std::size_t count) const {

@@ -26,15 +26,28 @@ struct HomeBox {
     Box sorted(std::size_t index) const;
 };
 
+/// Whom a screen is laid out for.
+struct LaidOutFor {
+    bool left_hand = false;
+    bool captions = false;  // there is room for them, which no piece ever takes
+    bool operator==(const LaidOutFor&) const = default;
+};
+
+/// The least height of a line of Andika that an adult reads, in px: letters of 20 px.
+inline constexpr float kLeastLine = 33;
+
 class Layout {
   public:
-    explicit Layout(ScreenSize screen, bool left_hand = false);
+    explicit Layout(ScreenSize screen, LaidOutFor whom = {});
 
     const ScreenSize& screen() const { return screen_; }
-    bool isLeftHanded() const { return left_hand_; }
+    bool isLeftHanded() const { return for_.left_hand; }
+    const LaidOutFor& whom() const { return for_; }
     bool isPortrait() const { return screen_.h > screen_.w; }
     /// Pixels for a length of the look.
     float px(float length) const { return length * u_; }
+    /// A line's height for a length of the look, and never less than an adult can read.
+    float linePx(float length) const;
     /// The same for a touchable's side: at least 20 mm.
     float touchPx(float length) const;
     float gap() const { return gap_; }
@@ -45,6 +58,9 @@ class Layout {
     Box replay() const;
     Box leave() const;
     Box wren() const;
+    /// Where captions are written: below the wren, or beside her in portrait; and a line of them.
+    Box captions() const;
+    float captionLine() const { return linePx(30); }
     /// Where pieces go, and where they wait.
     Box stage() const;
     Box pieces() const;
@@ -98,7 +114,7 @@ class Layout {
     BadgeGrid badgeGrid(std::size_t children) const;
 
     ScreenSize screen_;
-    bool left_hand_ = false;
+    LaidOutFor for_;
     float u_ = 1, gap_ = 24, margin_ = 16;
 };
 

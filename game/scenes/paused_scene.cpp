@@ -1,6 +1,5 @@
 #include "game/scenes/paused_scene.hpp"
 
-#include "game/scenes/adult_look.hpp"
 
 namespace wrenlet::game {
 
@@ -10,7 +9,7 @@ void PausedScene::drawGround(Painter& painter, Millis) const {
 }
 
 void PausedScene::drawPieces(Painter& painter, Millis now) const {
-    const float side = layout_.px(150), line = lineHeight(layout_, 34);
+    const float side = layout_.px(150), line = layout_.linePx(34);
     const Point middle = layout_.stage().centre();
     painter.art("set-pause", {middle.x - side / 2, middle.y - side / 2, side, side});
     const float w = line * 14.5f, h = line * 1.6f;

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "game/scenes/captions.hpp"
+
 namespace wrenlet::game {
 namespace {
 
@@ -122,6 +124,10 @@ Frame Scene::frame(Millis now) const {
     drawGround(painter, now);
     painter.setPresence(comesUp() ? eased(entered_, kSceneChange, now) : 1);
     drawPieces(painter, now);
+    if (setting_.tablet.captions) {
+        painter.setPresence(1);
+        drawCaption(painter, layout_, captionOf(telling_, setting_.pack, now));
+    }
     return painter.take();
 }
 

@@ -21,12 +21,16 @@ void Telling::stop(Voice& voice, Millis now) {
     }
 }
 
-const Line* Telling::line(Millis now) const {
-    if (isOver(now)) return nullptr;
-    const Line* last = nullptr;
+std::size_t Telling::reached(Millis now) const {
+    std::size_t last = 0;
     for (std::size_t i = 0; i < speech_.clips.size() && i < script_.size(); ++i)
-        if (now >= speech_.clips[i].begin) last = &script_[i];
+        if (now >= speech_.clips[i].begin) last = i;
     return last;
+}
+
+const Line* Telling::line(Millis now) const {
+    if (isOver(now) || speech_.clips.empty() || now < speech_.clips.front().begin) return nullptr;
+    return &script_[reached(now)];
 }
 
 Show Telling::show(Millis now) const {

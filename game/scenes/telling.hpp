@@ -43,6 +43,9 @@ class Telling {
     /// Stops at once; isOver() from then on.
     void stop(Voice& voice, Millis now);
 
+    const Script& script() const { return script_; }
+    /// The line begun last, by its place in the script; 0 before the first.
+    std::size_t reached(Millis now) const;
     /// The line told last or being told now; null before the first and when all is over.
     const Line* line(Millis now) const;
     /// What is shown at `now`; nothing in long pauses and when all is over.

@@ -6,15 +6,21 @@
 #include <string>
 
 #include "content/common/files.hpp"
-#include "tests/pictures/visit.hpp"
+#include "tests/fixtures/visit.hpp"
 
 using namespace wrenlet;
 using namespace wrenlet::game;
+using fixtures::Room;
+using fixtures::Visit;
 
 namespace {
 
 constexpr const char* kUsage =
     "wrenlet-pictures DIR [PART]    PART: sessions, adult or skills; all of them without it\n";
+
+std::filesystem::path roomFolder() {
+    return std::filesystem::temp_directory_path() / "wrenlet-pictures";
+}
 
 struct Size {
     int width, height;
@@ -53,7 +59,7 @@ std::optional<ScriptResult> played(const Room& room, const Size& size, Tape tape
 }
 
 bool drawSessions(const std::filesystem::path& pictures, const Size& size) {
-    const Room room;
+    const Room room(roomFolder());
     Tape tape;
     tape.right_share = 0.55;
     tape.adult_share = 0.05;
@@ -66,7 +72,7 @@ bool drawSessions(const std::filesystem::path& pictures, const Size& size) {
 
 /// Every state of a skill's round: a child who knows half of it plays it for a while.
 bool drawSkill(const std::filesystem::path& pictures, const Size& size, exercise::Skill skill) {
-    const Room room;
+    const Room room(roomFolder());
     Tape tape;
     tape.right_share = 0.55;
     tape.most_minutes = 4;
@@ -79,7 +85,7 @@ bool drawSkill(const std::filesystem::path& pictures, const Size& size, exercise
 /// The adult's page when something is wrong: the classroom's pack is spoiled, and the last good one
 /// is played.
 bool drawTrouble(const std::filesystem::path& pictures, const Size& size) {
-    const Room room;
+    const Room room(roomFolder());
     if (!openClassroom(room.classroom, room.tablet, 1).ok()) return false;
     for (const auto& pack : std::filesystem::directory_iterator(room.classroom.packs()))
         if (!writeWhole(pack.path(), "this is no pack").ok()) return false;
@@ -91,7 +97,7 @@ bool drawTrouble(const std::filesystem::path& pictures, const Size& size) {
 
 /// The two pictures of a child's key: asked, one chosen, both right; the starter class has none.
 bool drawKey(const std::filesystem::path& pictures, const Size& size) {
-    const Room room;
+    const Room room(roomFolder());
     auto list = pack::openClassList(room.classroom);
     if (!list.ok()) return false;
     for (pack::Child& child : list.value().children) child.key = {"sock", "apple"};
@@ -110,6 +116,42 @@ bool drawKey(const std::filesystem::path& pictures, const Size& size) {
     return all;
 }
 
+/// Captions for an adult: the example, the question and a correction of each mechanic.
+bool drawCaptions(const std::filesystem::path& pictures, const Size& size) {
+    using exercise::Task;
+    using exercise::Unit;
+    TabletSettings captioned;
+    captioned.captions = true;
+    bool all = true;
+    for (const exercise::Skill skill : {exercise::Skill{Unit::onset_rime, Task::rhyme_sort},
+                                        {Unit::phoneme, Task::blend},
+                                        {Unit::phoneme, Task::segment},
+                                        {Unit::syllable, Task::count},
+                                        {Unit::onset_rime, Task::rhyme_pick},
+                                        {Unit::compound, Task::remove}}) {
+        const Room room(roomFolder());
+        const auto visit = Visit::begin(room, {size.width, size.height, 0}, captioned, skill);
+        if (!visit) return false;
+        const auto shoot = [&](const std::string& state) {
+            const std::string name =
+                "captions-" + std::string(exercise::rowOf(skill).id) + "-" + state + ".png";
+            return visit->shoot(pictures / (size.prefix() + name));
+        };
+        visit->touch("badge:c-03");
+        if (visit->waitFor("example", 20'000)) {
+            visit->wait(3'500);
+            all = shoot("example") && all;
+        }
+        visit->waitFor("asked");
+        visit->wait(1'500);
+        all = shoot("asked") && all;
+        visit->answerWrongly();
+        visit->wait(2'500);
+        all = shoot("explain") && all;
+    }
+    return all;
+}
+
 /// A round of some mechanics for a left hand.
 bool drawLeftHand(const std::filesystem::path& pictures, const Size& size) {
     using exercise::Task;
@@ -121,7 +163,7 @@ bool drawLeftHand(const std::filesystem::path& pictures, const Size& size) {
                                         {Unit::phoneme, Task::segment},
                                         {Unit::syllable, Task::count},
                                         {Unit::onset_rime, Task::rhyme_pick}}) {
-        const Room room;
+        const Room room(roomFolder());
         const auto visit = Visit::begin(room, {size.width, size.height, 0}, left, skill);
         if (!visit) return false;
         visit->touch("badge:c-03");
@@ -135,7 +177,7 @@ bool drawLeftHand(const std::filesystem::path& pictures, const Size& size) {
 /// What can be set, as it is at first and set otherwise; how the tablet stands; the pause; and a
 /// round for a left hand.
 bool drawAdult(const std::filesystem::path& pictures, const Size& size) {
-    const Room room;
+    const Room room(roomFolder());
     const auto visit = Visit::begin(room, {size.width, size.height, 0}, {});
     if (!visit) return false;
     const auto shoot = [&](const std::string& name) {
@@ -177,6 +219,7 @@ int main(int argc, char** argv) {
         all = drawTrouble(argv[1], size) && all;
         all = drawAdult(argv[1], size) && all;
         all = drawKey(argv[1], size) && all;
+        all = drawCaptions(argv[1], size) && all;
     }
     for (const Size& size : {Size{1280, 800}, {1024, 600}, {800, 1280}})
         for (const exercise::SkillRow& row : exercise::skillTable())

@@ -310,7 +310,7 @@ TEST_CASE("Hands: where pieces are only touched no drag does anything, and all i
 TEST_CASE("Left hand: the wren, the way out and the replay change sides, and nothing overlaps") {
     for (const game::ScreenSize& screen : kScreens) {
         CAPTURE(screen.w);
-        const game::Layout right(screen), left(screen, true);
+        const game::Layout right(screen), left(screen, {true, false});
         CHECK(left.leave().centre().x < left.width() / 2);
         CHECK(left.replay().centre().x > left.width() / 2);
         if (!left.isPortrait()) CHECK(left.wren().centre().x > left.width() / 2);

@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-#include "game/scenes/adult_look.hpp"
+#include "game/scenes/layout.hpp"
 #include "game/sdl/assets.hpp"
 #include "game/sdl/letters.hpp"
 #include "tests/scenes/player.hpp"
