@@ -153,8 +153,9 @@ Box Layout::card() const {
 std::vector<Box> Layout::tiles(const std::vector<bool>& leaning) const {
     const Box area = stage();
     const auto count = static_cast<float>(leaning.size() + 1);
-    const float open = std::max(gap_, (leaning.size() > 2 ? 56 : 84) * u_);
-    const float side = std::min(touchPx(kTile), (area.w - open * (count - 1)) / count);
+    const float wide = std::max(gap_, (leaning.size() > 2 ? 56 : 84) * u_);
+    const float side = std::min(touchPx(kTile), (area.w - gap_ * (count - 1)) / count);
+    const float open = std::min(wide, (area.w - side * count) / (count - 1));
     float all = side * count;
     for (const bool leans : leaning) all += leans ? 0 : open;
     float x = area.centre().x - all / 2;
@@ -185,8 +186,9 @@ std::vector<Box> Layout::leaf(std::size_t boxes) const {
     const Box area = belowSubject();
     const float h = std::min(touchPx(kLeafBox), area.h);
     if (boxes > 1) return rowIn(area, boxes, h * 160 / 156, h, gap_);
-    const float w = std::min(area.w, h * 3.4f);
-    return {centred(area.centre(), w, w * 130 / 480)};
+    constexpr float kShape = 480.0f / 130;
+    const float w = std::min(area.w, std::max(h * 3.4f, touchPx(0) * kShape));
+    return {centred(area.centre(), w, w / kShape)};
 }
 
 std::vector<Box> Layout::row(const std::vector<float>& open) const {
@@ -226,10 +228,17 @@ std::vector<Box> Layout::pads(std::size_t count) const {
     const float top = isPortrait() ? area.y : std::max(area.y, leave().y + leave().h + gap_);
     area = {area.x, top, area.w, below.y - gap_ - top};
     const float side = touchPx(112), least = touchPx(96);
-    const float n = static_cast<float>(count);
-    if ((area.w - gap_ * (n - 1)) / n >= least)
+    if (fitsInARow(area, count, least))
         return rowIn({area.x, area.y, area.w, area.h * 0.9f}, count, side, side, gap_);
-    // Two rows, read like writing.
+    return inTwoRows(area, count);
+}
+
+bool Layout::fitsInARow(const Box& area, std::size_t count, float side) const {
+    const float n = static_cast<float>(count);
+    return (area.w - gap_ * (n - 1)) / n >= side;
+}
+
+std::vector<Box> Layout::inTwoRows(const Box& area, std::size_t count) const {
     const std::size_t columns = (count + 1) / 2;
     const float room =
         (area.w - gap_ * static_cast<float>(columns - 1)) / static_cast<float>(columns);
@@ -245,8 +254,17 @@ std::vector<Box> Layout::pads(std::size_t count) const {
 }
 
 std::vector<Box> Layout::padsBelowSubject(std::size_t count) const {
-    const float side = touchPx(112);
-    return rowIn(belowSubject(), count, side, side, gap_);
+    const float side = touchPx(112), least = touchPx(96);
+    Box area = belowSubject();
+    if (fitsInARow(area, count, least)) return rowIn(area, count, side, side, gap_);
+    // The way out is above: beside it there is room.
+    if (area.y >= leave().y + leave().h + gap_) {
+        area.x = main().x;
+        area.w = main().w;
+    }
+    if (fitsInARow(area, count, least)) return rowIn(area, count, side, side, gap_);
+    area.h = acorns().y - gap_ - area.y;
+    return inTwoRows(area, count);
 }
 
 Box Layout::acorns() const {

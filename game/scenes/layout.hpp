@@ -104,6 +104,9 @@ class Layout {
     Box main() const;
     /// `box`, on the other side of the screen for a left hand.
     Box sided(const Box& box) const;
+    bool fitsInARow(const Box& area, std::size_t count, float side) const;
+    /// Pads in two rows, read like writing.
+    std::vector<Box> inTwoRows(const Box& area, std::size_t count) const;
     /// What lies below the subject's card on the stage.
     Box belowSubject() const;
     /// The largest badges with which all children find room, or as many as a page holds.
