@@ -29,7 +29,7 @@ void ChangeScene::drawSubject(Painter& painter, Millis now) const {
         if (round_.isClosed() && i == 0) painter.leafMark(box);
     }
     const Box box = movedTo(seat, glides_.at("subject", seat.centre(), now));
-    drawSubjectCard(painter, box, round_.isChanged() ? Stand::done : Stand::resting, now);
+    drawSubjectCard(painter, box, round_.isChanged() ? Stand::past : Stand::resting, now);
 }
 
 void ChangeScene::drawRow(Painter& painter, Millis now) const {

@@ -31,7 +31,7 @@ Sprite textSprite(std::string_view text, float height, Colour colour, bool bold)
     return sprite;
 }
 
-constexpr float kCardRadius = 24, kTileRadius = 20, kLine = 3;
+constexpr float kCardRadius = 24, kTileRadius = 20, kLine = 3, kLiftedLine = 5;
 constexpr float kLiftedScale = 1.04f;
 constexpr float kLetterTall = 0.8f;  // its line height, of a tile's
 
@@ -96,11 +96,11 @@ void Painter::card(const Box& box, Stand stand, float radius) {
     sprite.width = whole(box.w);
     sprite.height = whole(box.h);
     sprite.colour = palette::kCard;
-    sprite.edge_colour = stand == Stand::lifted ? palette::kDeep : palette::kInk;
+    sprite.edge_colour = palette::kInk;  // deep would not stand out from the water
     sprite.radius = whole(radius);
-    sprite.edge_px = whole(layout_.px(kLine));
-    sprite.shadow_px =
-        stand == Stand::done ? 0 : whole(layout_.px(stand == Stand::lifted ? 16 : 6));
+    sprite.edge_px = whole(layout_.px(stand == Stand::lifted ? kLiftedLine : kLine));
+    const bool lies = stand == Stand::done || stand == Stand::past;
+    sprite.shadow_px = lies ? 0 : whole(layout_.px(stand == Stand::lifted ? 16 : 6));
     put(std::move(sprite), box.centre(), stand == Stand::done ? 0.5f : 1);
 }
 
@@ -134,7 +134,7 @@ void Painter::pip(const Box& box, bool full) {
 void Painter::pictureCard(std::string_view picture_name, const Box& box, Stand stand) {
     const Box shown = stand == Stand::lifted ? box.grown(box.w * (kLiftedScale - 1) / 2) : box;
     card(shown, stand, std::min(layout_.px(kCardRadius), shown.w / 6));
-    const float alpha = stand == Stand::done ? 0.5f : 1;
+    const float alpha = stand == Stand::done || stand == Stand::past ? 0.5f : 1;
     if (picture_name.empty())
         art("mark-speaking", shown.grown(-shown.w * 0.3f), alpha);
     else

@@ -12,8 +12,9 @@
 
 namespace wrenlet::game {
 
-/// How a card or tile stands: the states of the look.
-enum class Stand : std::uint8_t { resting, lifted, done };
+/// How a card or tile stands: the states of the look. What is done cannot be touched any more; what
+/// is past, and is not asked about now, can.
+enum class Stand : std::uint8_t { resting, lifted, done, past };
 
 class Painter {
   public:

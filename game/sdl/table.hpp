@@ -40,6 +40,7 @@ class Table {
     Mixer& mixer() { return mixer_; }
     SoundDevice& sound() { return sound_; }
     Canvas& canvas() { return display_->canvas(); }
+    Baker& baker() { return display_->baker(); }
     const Baker& baker() const { return display_->baker(); }
     DecodedClips& clips() { return clips_; }
     SDL_Renderer* renderer() { return display_->renderer(); }
