@@ -33,8 +33,8 @@ void EndingScene::enter(Millis now) {
         line.gap_before = 1200;
         script.push_back(line);
     }
-    tell(script, now);
     setting_.voice.cue("water");
+    tell(script, now);
 }
 
 Millis EndingScene::built() const {

@@ -85,6 +85,15 @@ Pcm toPcm(const Sound& sound) {
     return pcm;
 }
 
+constexpr double kUnderSpeech = 0.5;  // of its loudness alone: 6 dB
+
+Cue cue(Sound sound, Millis fades_after) {
+    Cue cue{toPcm(sound), {}, fades_after};
+    for (double& sample : sound) sample *= kUnderSpeech;
+    cue.under_speech = toPcm(sound);
+    return cue;
+}
+
 }  // namespace
 
 Cues::Cues() {
@@ -99,15 +108,15 @@ Cues::Cues() {
     Sound water = drop(520, 1.2, 0.05, 0.062);
     add(water, 0.11, drop(760, 1.0, 0.04, 0.042));
 
-    cues_["lift"] = toPcm(lift);
-    cues_["settle"] = toPcm(settle);
-    cues_["join"] = toPcm(join);
-    cues_["done"] = toPcm(done);
-    cues_["water"] = toPcm(water);
-    cues_["leaf"] = toPcm(leaf(0.32, 0.14, 11));
+    cues_["lift"] = cue(lift, 40);
+    cues_["settle"] = cue(settle, 40);
+    cues_["join"] = cue(join, 180);
+    cues_["done"] = cue(done, 380);
+    cues_["water"] = cue(water, 120);
+    cues_["leaf"] = cue(leaf(0.32, 0.14, 11), 200);
 }
 
-const Pcm* Cues::find(std::string_view name) const {
+const Cue* Cues::find(std::string_view name) const {
     const auto at = cues_.find(name);
     return at == cues_.end() ? nullptr : &at->second;
 }

@@ -26,11 +26,16 @@ Millis millisUntil(std::int64_t samples) {
 }  // namespace
 
 Speech Speaker::say(const Utterance& utterance, Millis now) {
+    for (const Spoken& spoken : utterance) bank_.clip(spoken.clip);  // decoded before the lock
+
+    const Held held(lock_);
+    const std::int64_t wait = millisUntil(std::max<std::int64_t>(0, cue_until_ - mixer_.clock()));
     Speech speech;
     std::vector<Mixer::Line> lines;
     std::int64_t at = 0;
     for (const Spoken& spoken : utterance) {
         at += std::max<Millis>(spoken.gap_before, 0) * kSamplesPerMilli;
+        if (speech.clips.empty()) at = std::max(at, wait * kSamplesPerMilli);
         const Pcm* pcm = bank_.clip(spoken.clip);
         const std::int64_t length = pcm != nullptr ? static_cast<std::int64_t>(pcm->samples.size())
                                                    : kMissingClipMillis * kSamplesPerMilli;
@@ -39,16 +44,16 @@ Speech Speaker::say(const Utterance& utterance, Millis now) {
         at += length;
     }
     speech.end = now + millisUntil(at);
-
-    const Held held(lock_);
     mixer_.stop(Mixer::Lane::voice);
     mixer_.begin(Mixer::Lane::voice, lines);
+    said_until_ = mixer_.clock() + at;
     return speech;
 }
 
 void Speaker::hush() {
     const Held held(lock_);
     mixer_.stop(Mixer::Lane::voice);
+    said_until_ = mixer_.clock();
 }
 
 void Speaker::setVolume(float volume) {
@@ -62,12 +67,14 @@ void Speaker::prepareCues() {
 
 void Speaker::cue(std::string_view name) {
     prepareCues();
-    const Pcm* pcm = cues_->find(name);
-    if (pcm == nullptr) return;
-    const Mixer::Line line{pcm, 0};
+    const Cue* cue = cues_->find(name);
+    if (cue == nullptr) return;
     const Held held(lock_);
+    const bool speaks = mixer_.clock() < said_until_;
+    const Mixer::Line line{speaks ? &cue->under_speech : &cue->alone, 0};
     mixer_.stop(Mixer::Lane::cue);
     mixer_.begin(Mixer::Lane::cue, {&line, 1});
+    if (!speaks) cue_until_ = mixer_.clock() + cue->fades_after * kSamplesPerMilli;
 }
 
 }  // namespace wrenlet::game

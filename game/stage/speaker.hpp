@@ -38,8 +38,10 @@ class Speaker final : public Voice {
     Speaker(Mixer& mixer, ClipBank& bank, SoundLock& lock)
         : mixer_(mixer), bank_(bank), lock_(lock) {}
 
+    /// Waits for a cue that has just begun to fade: no sound of a word is covered by it.
     Speech say(const Utterance& utterance, Millis now) override;
     void hush() override;
+    /// Softer while something is said.
     void cue(std::string_view name) override;
     void setVolume(float volume) override;
     /// Computes the cues, unless they are, so that the first touch does not wait for it.
@@ -54,6 +56,7 @@ class Speaker final : public Voice {
     ClipBank& bank_;
     SoundLock& lock_;
     std::optional<Cues> cues_;
+    std::int64_t said_until_ = 0, cue_until_ = 0;  // the mixer's samples
     std::string trouble_;
 };
 

@@ -56,27 +56,41 @@ TEST_CASE("cues: each lies under the voice by 9 LU, and can still be heard") {
     CHECK(cues.all().size() == 6);
     for (const std::string name : {"lift", "settle", "join", "done", "water", "leaf"}) {
         CAPTURE(name);
-        const Pcm* cue = cues.find(name);
+        const Cue* cue = cues.find(name);
         REQUIRE(cue != nullptr);
-        const double loudness = loudest(cue->samples);
-        CAPTURE(loudness);
-        CHECK(loudness <= kVoiceLufs - kCueBelowVoice);
-        CHECK(loudness >= kVoiceLufs - kCueBelowVoice - 12);
-        CHECK(cue->samples.size() <= 900u * kSamplesPerMilli);
+        const double alone = loudest(cue->alone.samples);
+        CHECK(alone <= kVoiceLufs - kCueBelowVoice);
+        CHECK(alone >= kVoiceLufs - kCueBelowVoice - 12);
+        CHECK(loudest(cue->under_speech.samples) <= kLoneSoundLufs - kCueBelowVoice);
+        CHECK(cue->alone.samples.size() <= 900u * kSamplesPerMilli);
     }
     CHECK(cues.find("fanfare") == nullptr);
+}
+
+TEST_CASE("cues: what is left when one has faded lies under a lone sound by 9 LU") {
+    const Cues cues;
+    for (const auto& [name, cue] : cues.all()) {
+        CAPTURE(name);
+        const auto from = cue.fades_after * kSamplesPerMilli;
+        REQUIRE(from > 0);
+        REQUIRE(from < static_cast<std::int64_t>(cue.alone.samples.size()));
+        const std::vector<std::int16_t> left(cue.alone.samples.begin() + from,
+                                             cue.alone.samples.end());
+        CHECK(loudest(left) <= kLoneSoundLufs - kCueBelowVoice);
+        CHECK(cue.fades_after < 400);  // nobody waits long for a word
+    }
 }
 
 TEST_CASE("cues: they begin and end softly, with no constant part") {
     const Cues cues;
     for (const auto& [name, cue] : cues.all()) {
         CAPTURE(name);
-        REQUIRE(cue.samples.size() > 1000);
-        CHECK(std::abs(cue.samples.front()) < 20);
-        CHECK(std::abs(cue.samples.back()) < 20);
+        REQUIRE(cue.alone.samples.size() > 1000);
+        CHECK(std::abs(cue.alone.samples.front()) < 20);
+        CHECK(std::abs(cue.alone.samples.back()) < 20);
         double sum = 0;
-        for (const std::int16_t sample : cue.samples) sum += sample;
-        CHECK(std::abs(sum / static_cast<double>(cue.samples.size())) < 40);
+        for (const std::int16_t sample : cue.alone.samples) sum += sample;
+        CHECK(std::abs(sum / static_cast<double>(cue.alone.samples.size())) < 40);
     }
 }
 
@@ -87,7 +101,7 @@ TEST_CASE("cues: nothing buzzes") {
         CAPTURE(name);
         double whole = 0, sharp = 0, held = 0;
         const double keep = std::exp(-2 * 3.14159265358979 * 3000 / kSampleRate);
-        for (const std::int16_t sample : cue.samples) {
+        for (const std::int16_t sample : cue.alone.samples) {
             held = keep * held + (1 - keep) * sample;  // one pole at 3 kHz
             whole += static_cast<double>(sample) * sample;
             sharp += (sample - held) * (sample - held);
@@ -98,5 +112,6 @@ TEST_CASE("cues: nothing buzzes") {
 
 TEST_CASE("cues: computed again they are the same") {
     const Cues one, two;
-    for (const auto& [name, cue] : one.all()) CHECK(cue.samples == two.find(name)->samples);
+    for (const auto& [name, cue] : one.all())
+        CHECK(cue.alone.samples == two.find(name)->alone.samples);
 }

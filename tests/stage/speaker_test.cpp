@@ -115,6 +115,38 @@ TEST_CASE("speaker: a cue sounds beside the voice and every change is locked") {
     CHECK(stage.lock.depth == 0);
 }
 
+TEST_CASE("speaker: what is said waits until a cue has faded, and pauses are no longer for it") {
+    Stage stage;
+    const Millis fades = Cues().find("join")->fades_after;
+    REQUIRE(fades > 100);
+    stage.speaker.cue("join");
+    Speech speech = stage.speaker.say({{"word:hat", 0}, {"word:cat", 120}}, 5000);
+    CHECK(speech.clips[0].begin == 5000 + fades);
+    CHECK(speech.clips[1].begin == speech.clips[0].end + 120);
+    stage.heard(100);
+    speech = stage.speaker.say({{"word:hat", 0}}, 5100);
+    CHECK(speech.clips[0].begin == 5000 + fades);
+    CHECK(stage.speaker.say({{"word:hat", 600}}, 5100).clips[0].begin == 5700);
+    stage.heard(300);
+    CHECK(stage.speaker.say({{"word:hat", 0}}, 5400).clips[0].begin == 5400);
+}
+
+TEST_CASE("speaker: a cue is softer while something is said, and nothing waits for it") {
+    const auto most = [](bool speaks) {
+        Stage stage;
+        stage.bank.clips["word:hat"].samples.assign(24'000, 0);  // so that the cue alone is heard
+        stage.bank.clips["word:hat"].samples[0] = 1;
+        if (speaks) stage.speaker.say({{"word:hat", 0}}, 0);
+        stage.speaker.cue("settle");
+        if (speaks) CHECK(stage.speaker.say({{"word:hat", 0}}, 0).clips[0].begin == 0);
+        std::vector<std::int16_t> buffer(2 * 4800);
+        stage.mixer.mix(buffer.data(), 4800);
+        return *std::max_element(buffer.begin(), buffer.end());
+    };
+    CHECK(most(true) <= most(false) / 2 + 2);
+    CHECK(most(true) > 100);
+}
+
 TEST_CASE("speaker: an empty utterance ends at once") {
     Stage stage;
     const Speech speech = stage.speaker.say({}, 50);
