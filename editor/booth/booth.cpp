@@ -50,7 +50,6 @@ Booth::Booth(OpenUnit& unit, Parts parts)
       keeper_(unit.folder().takes(), unit.bench().saving, parts_.wake),
       checks_(parts_.checking, parts_.wake) {
     rebuildQueue();
-    if (const auto first = nextWithout(0)) at_ = *first;
 }
 
 std::size_t Booth::hers() const {
@@ -77,6 +76,10 @@ void Booth::rebuildQueue() {
             entry.voice =
                 found->said == saidFor(need) ? BoothEntry::Voice::hers : BoothEntry::Voice::changed;
         queue_.push_back(std::move(entry));
+    }
+    if (!has_begun_) {
+        at_ = nextWithout(0).value_or(0);
+        return;
     }
     const auto same = std::find_if(queue_.begin(), queue_.end(),
                                    [&](const auto& entry) { return entry.need.id == held; });
@@ -122,6 +125,7 @@ std::vector<Finding> Booth::findings() const {
 
 void Booth::goOn() {
     rebuildQueue();
+    has_begun_ = true;
     if (current() == nullptr || !unit_.canChange()) return;
     if (parts_.microphone == nullptr) {
         problems_ = {
@@ -153,6 +157,7 @@ void Booth::pause() {
 
 void Booth::choose(std::size_t entry) {
     if (entry >= queue_.size()) return;
+    has_begun_ = true;
     at_ = entry;
     last_.reset();
     tries_ = 0;

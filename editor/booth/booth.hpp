@@ -105,6 +105,7 @@ class Booth {
     std::optional<std::uint64_t> queue_of_;  // the look's changes that the queue is of
     std::uint64_t queue_changes_ = 0;        // the unit's
     std::size_t at_ = 0;
+    bool has_begun_ = false;  // before, the first that needs a voice is always the one to say
     Phase phase_ = Phase::paused;
     std::optional<HandsFree> listening_;
     int rate_ = 0;

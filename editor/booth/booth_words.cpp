@@ -12,6 +12,8 @@ namespace {
 
 using Kind = pack::VoiceNeed::Kind;
 
+constexpr std::string_view kLetterName = "letter-name:";
+
 /// The shortest word in which the sounds are heard together, and where; empty: in none.
 struct Heard {
     std::string word;
@@ -80,6 +82,9 @@ BoothWords boothWords(const pack::VoiceNeed& need, const exercise::Vocabulary& w
                     "As it sounds in the word, nothing before it and nothing after.", "part"};
         }
         case Kind::word:
+            if (need.id.compare(0, kLetterName.size(), kLetterName) == 0)
+                return {need.text, "the letter\u2019s name", "Say the name of the letter",
+                        "Its name as in the alphabet, not its sound.", "letter"};
             return {need.text, need.sounds.empty() ? "" : "/" + speech::ipa(need.sounds) + "/",
                     "Say the word " + need.text, "As you say it to the class, clear and not slow.",
                     "word"};

@@ -7,6 +7,7 @@ void unregister_cmu_us_rms(cst_voice* voice);
 }
 
 #include <algorithm>
+#include <mutex>
 #include <string>
 
 #include "editor/voice/audio_file.hpp"
@@ -148,6 +149,7 @@ struct DemoVoice::Engine {
     Engine& operator=(const Engine&) = delete;
 
     Said sayPhones(const std::string& word, const std::string& said_as, float stretch) const {
+        const std::lock_guard alone(mutex);
         feat_set_float(voice->features, "duration_stretch", stretch);
         cst_utterance* utterance = new_utterance();
         cst_item* token = relation_append(utt_relation_create(utterance, "Token"), nullptr);
@@ -161,6 +163,7 @@ struct DemoVoice::Engine {
     }
 
     Said sayText(const std::string& text) const {
+        const std::lock_guard alone(mutex);
         feat_set_float(voice->features, "duration_stretch", kSentenceStretch);
         const Utterance done(flite_synth_text(text.c_str(), voice));
         return heard(done.get());
@@ -184,6 +187,7 @@ struct DemoVoice::Engine {
     }
 
     cst_voice* voice;
+    mutable std::mutex mutex;  // flite keeps its settings in the voice
 };
 
 DemoVoice::DemoVoice(const speech::Lexicon& lexicon)

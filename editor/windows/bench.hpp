@@ -23,7 +23,7 @@ struct Bench {
     KnownWords known;
     speech::BlockList blocked;
     DemoVoice voice;
-    OnThread looking, saving, checking, saying;
+    OnThread looking, saving, checking, saying, building;
     Workbench workbench;
 };
 

@@ -76,6 +76,11 @@ void DeskWindow::showUnit(Result<std::unique_ptr<OpenUnit>> opened) {
         booth_ = std::make_unique<Booth>(
             *unit_, Booth::Parts{sound.microphone, sound.speaker, *sound.checking, sound.ear,
                                  surroundings_.bench->wake});
+    if (surroundings_.packing.building)
+        hand_out_ = std::make_unique<HandOutPlace>(
+            *unit_, desk_.opened().classroom,
+            HandOutPlace::Parts{*surroundings_.packing.building, *surroundings_.packing.voice,
+                                surroundings_.bench->wake});
     units_ = unitsIn(desk_.opened().classroom.folder);
 }
 
@@ -95,6 +100,7 @@ void DeskWindow::makeUnit(const std::string& title) {
 
 void DeskWindow::closeUnit() {
     finish();
+    hand_out_.reset();
     booth_.reset();
     unit_.reset();
     words_ = {};
@@ -105,6 +111,7 @@ void DeskWindow::closeUnit() {
 void DeskWindow::step() {
     if (unit_) unit_->step(surroundings_.now_ms());
     if (booth_) booth_->step(surroundings_.now_ms());
+    if (hand_out_) hand_out_->step();
 }
 
 std::optional<std::int64_t> DeskWindow::due() const {
@@ -145,6 +152,7 @@ void DeskWindow::frame(float pixel_width, float pixel_height, float scale, const
                   words_scroll_,
                   booth_.get(),
                   queue_scroll_,
+                  hand_out_.get(),
                   new_title_,
                   wishes,
                   {},
@@ -183,6 +191,8 @@ void DeskWindow::drawPlace(View& view) {
         drawWordsPage(view);
     } else if (place_ == Place::booth) {
         drawBoothPage(view);
+    } else if (place_ == Place::hand_out) {
+        drawHandOutPage(view);
     } else if (desk_.state() != ClassState::ready) {
         drawEmptyPage(view);
     } else if (desk_.page() == Page::map) {
@@ -198,6 +208,7 @@ void DeskWindow::keys(View& view) {
     if (input::ctrl() && input::pressed(Key::minus)) view.set_text_size(-1);
     if (input::alt() && input::pressed(Key::one)) view.later([this] { go(Place::words); });
     if (input::alt() && input::pressed(Key::two)) view.later([this] { go(Place::booth); });
+    if (input::alt() && input::pressed(Key::four)) view.later([this] { go(Place::hand_out); });
     if (input::alt() && input::pressed(Key::five)) view.later([this] { go(Place::klass); });
     if (unit_ && input::ctrl() && (!input::isTyping() || words_.typed.empty())) {
         const bool again = input::pressed(Key::y) || (input::shift() && input::pressed(Key::z));

@@ -24,6 +24,12 @@ struct BoothSound {
     std::shared_ptr<WordEar> ear;
 };
 
+/// What packs are made with.
+struct Packing {
+    Aside* building = nullptr;
+    const DemoVoice* voice = nullptr;
+};
+
 /// What the window asks of the world outside.
 struct Surroundings {
     std::function<OpenedClass(const std::filesystem::path&)> open;  // read a classroom folder
@@ -32,6 +38,7 @@ struct Surroundings {
     const Workbench* bench = nullptr;  // none: units of words are not worked on
     Hear hear = {};                    // none: there is no sound
     BoothSound sound = {};
+    Packing packing = {};
 };
 
 class DeskWindow {
@@ -50,8 +57,11 @@ class DeskWindow {
     void makeUnit(const std::string& title);
     OpenUnit* unit() { return unit_.get(); }
     Booth* booth() { return booth_.get(); }
-    /// Whether frames are wanted at the screen's rate: while it listens.
-    bool wantsFrames() const { return booth_ && booth_->wantsFrames(); }
+    HandOutPlace* handOut() { return hand_out_.get(); }
+    /// Whether frames are wanted at the screen's rate: while it listens or makes a pack.
+    bool wantsFrames() const {
+        return (booth_ && booth_->wantsFrames()) || (hand_out_ && hand_out_->isBuilding());
+    }
     WordsPlace& words() { return words_; }
 
     /// Looks and saves as is due; whether something is still to be done, and when.
@@ -82,6 +92,7 @@ class DeskWindow {
     std::unique_ptr<OpenUnit> unit_;
     std::unique_ptr<Booth> booth_;  // of that unit
     QueueScroll queue_scroll_;
+    std::unique_ptr<HandOutPlace> hand_out_;  // of that unit
     WordsPlace words_;
     WordsScroll words_scroll_;
     std::string new_title_;

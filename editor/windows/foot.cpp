@@ -150,7 +150,7 @@ void drawBoothFoot(View& view, const Area& foot) {
     const Area place{foot.right() - 16 - width, foot.y + 8, width, 40};
     if (button(ui, way, place) || (input::ctrl() && input::pressed(Key::enter))) {
         if (finished)
-            view.later([go = view.go] { go(Place::klass); });
+            view.later([go = view.go] { go(Place::hand_out); });
         else
             view.later([booth, on] { on ? booth->pause() : booth->goOn(); });
     }
@@ -162,6 +162,52 @@ void drawBoothFoot(View& view, const Area& foot) {
         right -= said;
         ui.text(Type::strong, right, foot.middleY(), kInk, "To go: ", Align::right);
         right -= lead + 16;
+    }
+    drawLastEdit(view, foot, right);
+}
+
+void drawHandOutFoot(View& view, const Area& foot) {
+    Ui& ui = view.ui;
+    HandOutPlace* place = view.hand_out;
+    if (place == nullptr || view.unit->unit().words.empty()) return;
+    const BuiltPack* built = place->built();
+    const bool is_ready = built != nullptr && built->isGood();
+    std::string text = "Make the pack", sentence = "it is looked through before it goes out";
+    if (place->isBuilding()) {
+        text = "One moment";
+        sentence = "the pack is being made";
+    } else if (is_ready) {
+        text = "Hand out pack " + std::to_string(built->version);
+        sentence = built->clips_demo > 0 ? "you can hand out now and add your voice later"
+                                         : "all of it is in your voice";
+    } else if (built != nullptr) {
+        text = "To the words";
+        sentence = "something has to be put right first";
+    } else if (!place->handedOut().empty()) {
+        text = "See the class";
+        sentence = "the tablets take it when they next start";
+    }
+    const Button way{"next", text, ButtonKind::filled};
+    const float width = std::max(150.f, buttonWidth(ui, way));
+    const Area at{foot.right() - 16 - width, foot.y + 8, width, 40};
+    if (button(ui, way, at) || (input::ctrl() && input::pressed(Key::enter))) {
+        if (is_ready)
+            view.later([&view, place] {
+                place->handOut();
+                view.gather();
+            });
+        else if (built != nullptr)
+            view.later([go = view.go] { go(Place::words); });
+        else if (!place->isBuilding() && !place->handedOut().empty())
+            view.later([go = view.go] { go(Place::klass); });
+        else
+            view.later([place] { place->build(); });
+    }
+    const float said = ui.width(Type::body, sentence);
+    float right = at.x - 16;
+    if (right - said > foot.x + 430) {
+        ui.text(Type::body, right, foot.middleY(), kInk, sentence, Align::right);
+        right -= said + 16;
     }
     drawLastEdit(view, foot, right);
 }
@@ -180,6 +226,10 @@ void drawFoot(View& view) {
     }
     if (view.place == Place::booth) {
         drawBoothFoot(view, foot);
+        return;
+    }
+    if (view.place == Place::hand_out) {
+        drawHandOutFoot(view, foot);
         return;
     }
     if (desk.state() == ClassState::no_folder) return;

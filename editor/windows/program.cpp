@@ -107,12 +107,13 @@ int runDesk(const DeskOptions& options, std::ostream& err) {
         hear = [&](const pack::VoiceNeed& need) {
             said.ask([&voice = bench->voice, need] { return voice.say(need); });
         };
-    DeskWindow window(openClass(options.classroom, clock.unixMillis()),
-                      {[&](const auto& folder) { return openClass(folder, clock.unixMillis()); },
-                       [&] { return clock.unixMillis(); }, &canvas.pictures(),
-                       bench ? &bench->workbench : nullptr, hear,
-                       bench ? BoothSound{&microphone, &speaker, &bench->checking, openWordEar()}
-                             : BoothSound{}});
+    DeskWindow window(
+        openClass(options.classroom, clock.unixMillis()),
+        {[&](const auto& folder) { return openClass(folder, clock.unixMillis()); },
+         [&] { return clock.unixMillis(); }, &canvas.pictures(),
+         bench ? &bench->workbench : nullptr, hear,
+         bench ? BoothSound{&microphone, &speaker, &bench->checking, openWordEar()} : BoothSound{},
+         bench ? Packing{&bench->building, &bench->voice} : Packing{}});
     if (!options.unit.empty()) window.openUnit(options.classroom / "units" / options.unit);
     Platform platform;
     for (Platform::Heard heard; !heard.closed;) {

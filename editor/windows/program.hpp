@@ -36,7 +36,7 @@ int pictureDesk(const DeskOptions& options, std::ostream& err);
 /// it should be; it says itself why not. Units are worked on where there is a bench.
 int pictureWith(const OpenedClass& opened, const DeskOptions& options, std::int64_t now_ms,
                 const Workbench* bench, const std::function<bool(DeskWindow&)>& prepare,
-                std::ostream& err, const BoothSound& sound = {});
+                std::ostream& err, const BoothSound& sound = {}, const Packing& packing = {});
 
 /// The same of the Class place; `now_ms` is when it is looked at.
 int pictureOf(const OpenedClass& opened, const DeskOptions& options, std::int64_t now_ms,

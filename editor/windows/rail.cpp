@@ -96,6 +96,23 @@ void drawBoothStation(View& view, const Area& area) {
     view.ui.ring(all == 0 ? 0 : double(hers) / double(all), 36, area.middleY());
 }
 
+void drawHandOutStation(View& view, const Area& area) {
+    const HandOutPlace* place = view.hand_out;
+    std::string count = "no pack yet";
+    double share = 0;
+    if (place != nullptr && !place->packs().empty()) {
+        const std::string& out =
+            place->handedOut().empty() ? view.desk.opened().list.pack : place->handedOut();
+        count = std::to_string(place->packs().size()) +
+                (place->packs().size() == 1 ? " pack" : " packs");
+        for (const PackFile& pack : place->packs())
+            if (pack.name == out) count = "pack " + std::to_string(pack.version) + " is out";
+        share = place->packs().front().name == out ? 1 : 0.5;
+    }
+    drawStation(view, area, Place::hand_out, "Hand out", count);
+    view.ui.ring(share, 36, area.middleY());
+}
+
 void drawClassStation(View& view, const Area& area) {
     const OpenedClass& opened = view.desk.opened();
     drawStation(view, area, Place::klass, "Class",
@@ -126,7 +143,8 @@ void drawRail(View& view) {
     drawUnitBox(view, {13, 57, rail.width - 28, 46});
     drawWordsStation(view, {8, 122, rail.width - 8, 60});
     drawBoothStation(view, {8, 188, rail.width - 8, 60});
-    drawClassStation(view, {8, 254, rail.width - 8, 60});
+    drawHandOutStation(view, {8, 254, rail.width - 8, 60});
+    drawClassStation(view, {8, 320, rail.width - 8, 60});
 
     const float y = rail.bottom() - 47;
     ui.text(Type::note, 27, y + 16, kSoft, "Text size");

@@ -10,6 +10,7 @@
 
 #include "editor/booth/booth.hpp"
 #include "editor/document/desk.hpp"
+#include "editor/handout/hand_out_place.hpp"
 #include "editor/look/layout.hpp"
 #include "editor/unit/words_place.hpp"
 #include "editor/windows/ui.hpp"
@@ -36,7 +37,7 @@ struct MapScroll {
 };
 
 /// The places of the desk, in the order of her work.
-enum class Place : std::uint8_t { words, booth, klass };
+enum class Place : std::uint8_t { words, booth, hand_out, klass };
 
 /// What the list of words was last scrolled to.
 struct WordsScroll {
@@ -72,7 +73,8 @@ struct View {
     WordsScroll& words_scroll;
     Booth* booth = nullptr;  // of the open unit
     QueueScroll& queue_scroll;
-    std::string& new_title;  // of a unit to be made
+    HandOutPlace* hand_out = nullptr;  // of the open unit
+    std::string& new_title;            // of a unit to be made
     std::vector<std::function<void(Desk&)>>& wishes;
     std::function<void()> gather;              // look into the classroom folder again
     std::function<void(float)> set_text_size;  // 0.9 to 1.5
@@ -107,6 +109,7 @@ void drawWordsPage(View& view);
 void drawWordList(View& view, const Area& area);
 void drawWordPane(View& view, const Area& area);
 void drawBoothPage(View& view);
+void drawHandOutPage(View& view);
 void drawTakeCard(View& view, const Area& area);  // the last take, its wave and what was found
 
 }  // namespace wrenlet::desk

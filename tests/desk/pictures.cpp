@@ -2,6 +2,7 @@
 #include <array>
 #include <cstdlib>
 #include <filesystem>
+#include <fstream>
 #include <iostream>
 #include <string>
 
@@ -12,6 +13,7 @@
 
 namespace {
 
+using namespace wrenlet;
 using namespace wrenlet::desk;
 
 struct Shown {
@@ -104,6 +106,21 @@ bool wordsPictures(const std::filesystem::path& folder, DeskOptions options) {
     return true;
 }
 
+/// The next pack is made; with `second`, after one was handed out and a word was added.
+bool packInHand(DeskWindow& window, bool second) {
+    window.go(Place::hand_out);
+    window.handOut()->build();
+    window.step();
+    if (!second) return true;
+    window.handOut()->handOut();
+    window.words().typed = "ham";
+    window.words().add(*window.unit());
+    window.step();
+    window.handOut()->build();
+    window.step();
+    return true;
+}
+
 /// The Booth page: before it begins, while it listens, and with something found.
 bool boothPictures(const std::filesystem::path& folder, DeskOptions options) {
     const std::filesystem::path room = folder / "room";
@@ -119,8 +136,8 @@ bool boothPictures(const std::filesystem::path& folder, DeskOptions options) {
         microphone.say(sound);
         run(window, sound.seconds() + 1.2);
     };
-    constexpr std::array<const char*, 4> kStates{"booth", "booth-listening", "booth-uh",
-                                                 "booth-sentence"};
+    constexpr std::array<const char*, 6> kStates{
+        "booth", "booth-listening", "booth-uh", "booth-sentence", "hand-out", "hand-out-second"};
     for (const char* state : kStates) {
         for (const Size& size : kSizes) {
             std::error_code ignored;
@@ -142,6 +159,8 @@ bool boothPictures(const std::filesystem::path& folder, DeskOptions options) {
                 window.go(Place::booth);
                 Booth& booth = *window.booth();
                 if (name == "booth") return true;
+                if (name.compare(0, 8, "hand-out") == 0)
+                    return packInHand(window, name == "hand-out-second");
                 booth.goOn();
                 run(window, 1);
                 for (int i = 0; i < 6; ++i)

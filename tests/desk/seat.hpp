@@ -18,16 +18,16 @@ namespace wrenlet::desk {
 class Seat {
   public:
     explicit Seat(const OpenedClass& opened, float width = 1280, float height = 720,
-                  const Workbench* bench = nullptr, BoothSound sound = {})
+                  const Workbench* bench = nullptr, BoothSound sound = {}, Packing packing = {})
         : width_(width),
           height_(height),
-          window_(opened,
-                  {[this](const auto&) {
-                       ++gathered_;
-                       return demo::demoClass();
-                   },
-                   [this] { return now_ms_; }, nullptr, bench,
-                   [this](const pack::VoiceNeed& need) { heard_.push_back(need); }, sound}) {
+          window_(opened, {[this](const auto&) {
+                               ++gathered_;
+                               return demo::demoClass();
+                           },
+                           [this] { return now_ms_; }, nullptr, bench,
+                           [this](const pack::VoiceNeed& need) { heard_.push_back(need); }, sound,
+                           packing}) {
         REQUIRE(atlas_.build({}, 1).ok());
         frame();
         frame();

@@ -1,0 +1,83 @@
+#include "editor/handout/hand_out_place.hpp"
+
+#include <algorithm>
+#include <map>
+
+namespace wrenlet::desk {
+
+std::vector<TabletLine> tabletsOf(const OpenedClass& opened) {
+    std::map<std::string, TabletLine> tablets;
+    for (const practice::Response& response : opened.responses) {
+        TabletLine& line = tablets[response.tablet];
+        line.tablet = response.tablet;
+        ++line.answers;
+        if (response.at_ms < line.last_ms) continue;
+        line.last_ms = response.at_ms;
+        line.pack = response.pack;
+    }
+    std::vector<TabletLine> lines;
+    for (auto& [name, line] : tablets) lines.push_back(std::move(line));
+    return lines;
+}
+
+HandOutPlace::HandOutPlace(const OpenUnit& unit, pack::Classroom classroom, Parts parts)
+    : unit_(unit),
+      classroom_(std::move(classroom)),
+      parts_(std::move(parts)),
+      newest_(parts_.building, parts_.wake),
+      packs_(packsOf(classroom_, unit.unit().id)) {}
+
+HandOutPlace::~HandOutPlace() {
+    stop();
+    newest_.wait();
+}
+
+const BuiltPack* HandOutPlace::built() const {
+    return built_ && built_changes_ == unit_.work().changes() ? &*built_ : nullptr;
+}
+
+void HandOutPlace::build() {
+    if (isBuilding() || built() != nullptr || unit_.unit().words.empty()) return;
+    problems_.clear();
+    built_.reset();
+    progress_ = std::make_shared<BuildProgress>();
+    const Workbench& bench = unit_.bench();
+    BuildCall call{unit_.unit(), UnitPlaces::beside(unit_.folder().file(), bench.pictures),
+                   classroom_};
+    newest_.ask([call = std::move(call), changes = unit_.work().changes(), &known = bench.known,
+                 &blocked = bench.blocked, &voice = parts_.voice, progress = progress_] {
+        return std::make_shared<Made>(
+            Made{changes, buildNext(call, known.lexicon(), blocked, voice, *progress)});
+    });
+}
+
+void HandOutPlace::stop() {
+    if (progress_) progress_->stop = true;
+}
+
+void HandOutPlace::step() {
+    if (auto made = newest_.take()) {
+        built_ = std::move((*made)->pack);
+        built_changes_ = (*made)->changes;
+        progress_.reset();
+    }
+}
+
+void HandOutPlace::handOut() {
+    if (built() == nullptr || !built()->isGood()) return;
+    const Result<Done> done = desk::handOut(*built_, classroom_);
+    problems_ = done.problems();
+    if (done.ok()) {
+        handed_out_ = built_->file;
+        built_.reset();
+    }
+    packs_ = packsOf(classroom_, unit_.unit().id);
+}
+
+void HandOutPlace::goBackTo(const std::string& file) {
+    const Result<Done> done = desk::goBackTo(file, classroom_);
+    problems_ = done.problems();
+    if (done.ok()) handed_out_ = file;
+}
+
+}  // namespace wrenlet::desk

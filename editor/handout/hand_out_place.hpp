@@ -1,0 +1,74 @@
+// Where the teacher stands with handing out: the next pack is made aside as soon as she comes here,
+// and one press puts it into the classroom folder; another goes back to an earlier one.
+#pragma once
+
+#include <cstdint>
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "editor/document/opened_class.hpp"
+#include "editor/handout/pack_build.hpp"
+#include "editor/unit/open_unit.hpp"
+
+namespace wrenlet::desk {
+
+/// A tablet as its answers tell of it.
+struct TabletLine {
+    std::string tablet;
+    std::string pack;  // that its newest answer is of: "on-the-farm 7"
+    std::int64_t last_ms = 0;
+    std::int64_t answers = 0;
+};
+/// By name.
+std::vector<TabletLine> tabletsOf(const OpenedClass& opened);
+
+class HandOutPlace {
+  public:
+    struct Parts {
+        Aside& building;
+        const DemoVoice& voice;
+        std::function<void()> wake;
+    };
+    HandOutPlace(const OpenUnit& unit, pack::Classroom classroom, Parts parts);
+    ~HandOutPlace();
+
+    /// Makes the next pack, unless the one at hand is of the unit as it is.
+    void build();
+    void stop();
+    bool isBuilding() const { return progress_ != nullptr; }
+    std::size_t done() const { return progress_ ? progress_->done.load() : 0; }
+    std::size_t all() const { return progress_ ? progress_->all.load() : 0; }
+    /// The pack at hand; null before one is made and after the unit was changed.
+    const BuiltPack* built() const;
+
+    /// Errors stand in problems().
+    void handOut();
+    void goBackTo(const std::string& file);
+    const std::vector<PackFile>& packs() const { return packs_; }  // the newest first
+    const std::vector<Problem>& problems() const { return problems_; }
+    /// The pack that was handed out or gone back to here; empty: none.
+    const std::string& handedOut() const { return handed_out_; }
+
+    void step();
+
+  private:
+    const OpenUnit& unit_;
+    pack::Classroom classroom_;
+    Parts parts_;
+    struct Made {
+        std::uint64_t changes;
+        std::optional<BuiltPack> pack;
+    };
+    Newest<std::shared_ptr<Made>> newest_;
+    std::shared_ptr<BuildProgress> progress_;  // of the running build
+    std::optional<BuiltPack> built_;
+    std::uint64_t built_changes_ = 0;
+    std::vector<PackFile> packs_;
+    std::vector<Problem> problems_;
+    std::string handed_out_;
+};
+
+}  // namespace wrenlet::desk
