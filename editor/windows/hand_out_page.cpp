@@ -93,15 +93,16 @@ void drawContents(View& view, const Area& area) {
                    {built->sentences, "sentences"},
                    {built->clips - built->clips_demo, "your clips"},
                    {built->skills, "skills"}};
-    for (std::size_t i = 0; i < 4; ++i) {
+    for (std::size_t i = 0; i < 4 && built->isGood(); ++i) {
         const float middle = x + width * (float(i) + 0.5f) / 4;
         ui.text(Type::place, middle, area.y + 60, kInk, std::to_string(figures[i].number),
                 Align::middle);
         ui.text(Type::note, middle, area.y + 84, kSoft, figures[i].name, Align::middle);
     }
-    ui.level(x, area.y + 100, width, kLine);
     float y = area.y + 120;
+    if (built->isGood()) ui.level(x, area.y + 100, width, kLine);
     if (!built->isGood()) {
+        y = area.y + 48;
         for (const Problem& problem : built->problems) {
             if (problem.weight != Problem::Weight::error || y > area.bottom() - 60) continue;
             ui.mark(Mark::warning, x + 8, y + 8, kBrick, MarkSize::large);
@@ -196,10 +197,11 @@ void drawTablets(View& view, const Area& area) {
         Type::body, area.x + title + 16, area.y + 15, kSoft,
         tablets.empty() ? "none has brought answers here yet" : "as the answers they brought tell");
     if (tablets.empty()) return;
-    const float columns[] = {area.x + 8, area.x + area.width * 0.25f, area.x + area.width * 0.58f,
-                             area.x + area.width * 0.8f};
-    const char* const heads[] = {"Tablet", "Pack last played", "Newest answer", "Answers"};
-    for (int i = 0; i < 4; ++i) ui.text(Type::note, columns[i], area.y + 42, kSoft, heads[i]);
+    const float columns[] = {area.x + 8, area.x + area.width * 0.2f, area.x + area.width * 0.52f};
+    const float answers = area.right() - 8;
+    const char* const heads[] = {"Tablet", "Pack last played", "Newest answer"};
+    for (int i = 0; i < 3; ++i) ui.text(Type::note, columns[i], area.y + 42, kSoft, heads[i]);
+    ui.text(Type::note, answers, area.y + 42, kSoft, "Answers", Align::right);
     float y = area.y + 56;
     ui.level(area.x, y, area.width, kEdge);
     for (const TabletLine& line : tablets) {
@@ -208,7 +210,7 @@ void drawTablets(View& view, const Area& area) {
         ui.text(Type::strong, columns[0], middle, kInk, line.tablet);
         ui.text(Type::body, columns[1], middle, kInk, line.pack);
         ui.text(Type::body, columns[2], middle, kInk, wording::ago(view.now_ms - line.last_ms));
-        ui.text(Type::body, columns[3], middle, kInk, wording::figure(line.answers));
+        ui.text(Type::body, answers, middle, kInk, wording::figure(line.answers), Align::right);
         y += kRow;
         ui.level(area.x, y, area.width, kLine);
     }

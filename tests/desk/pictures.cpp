@@ -108,6 +108,9 @@ bool wordsPictures(const std::filesystem::path& folder, DeskOptions options) {
 
 /// The next pack is made; with `second`, after one was handed out and a word was added.
 bool packInHand(DeskWindow& window, bool second) {
+    window.unit()->change(
+        [&](UnitAtWork& work) { work.respell("frohg", "frog", window.unit()->bench().known); });
+    window.step();
     window.go(Place::hand_out);
     window.handOut()->build();
     window.step();
@@ -179,8 +182,9 @@ bool boothPictures(const std::filesystem::path& folder, DeskOptions options) {
                 run(window, 0.3);
                 return true;
             };
-            if (pictureWith(opened, options, demo::kNowMs, &workbench, prepare, std::cerr, sound) !=
-                0)
+            std::ofstream(room / "class.json") << pack::writeClassList(opened.list);
+            if (pictureWith(opened, options, demo::kNowMs, &workbench, prepare, std::cerr, sound,
+                            {&at_once, &bench->voice}) != 0)
                 return false;
             std::cout << options.picture.string() << "\n";
             std::filesystem::remove_all(room, ignored);
