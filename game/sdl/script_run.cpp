@@ -57,6 +57,7 @@ ScriptResult runScript(Table& table, ScriptClock& clock, const Tape& tape, const
         table.app().step(now);
         const Frame frame = table.app().frame(now);
         addFrame(frames, frame);
+        if (run.each_frame) run.each_frame(now, frame);
         photographer.look(now, frame, isAnyMove(contacts));
         table.mixer().mix(samples.data(), kSamplesPerFrame);
         sound.add(samples.data(), samples.size() * sizeof(std::int16_t));

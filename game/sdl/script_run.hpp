@@ -27,6 +27,7 @@ struct ScriptRun {
     std::string picture_prefix;                  // of their names
     bool each_place_once = false;                // leave out places that have a picture already
     std::function<void(std::int64_t)> announce;  // the newest row's sequence, before more is heard
+    std::function<void(Millis now, const Frame&)> each_frame;  // 60 a second, drawn or not
 };
 
 struct ScriptResult {
