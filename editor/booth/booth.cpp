@@ -4,6 +4,7 @@
 #include <cmath>
 #include <utility>
 
+#include "editor/voice/another_word.hpp"
 #include "editor/voice/audio_file.hpp"
 
 namespace wrenlet::desk {
@@ -11,7 +12,6 @@ namespace wrenlet::desk {
 namespace {
 
 constexpr std::int64_t kDeafMs = 150;    // after the desk's own sound
-constexpr std::size_t kMostOthers = 40;  // words that she may have said instead
 constexpr double kUnknownRoomDb = -100;
 
 std::int64_t microseconds(std::size_t sample, int rate) {
@@ -181,13 +181,14 @@ void Booth::check(Pcm take) {
 }
 
 std::vector<SaidWord> Booth::others(const pack::VoiceNeed& need) const {
-    std::vector<SaidWord> words;
-    if (need.kind != pack::VoiceNeed::Kind::word) return words;
-    for (const BoothEntry& entry : queue_)
-        if (words.size() < kMostOthers && entry.need.kind == need.kind &&
-            entry.need.id != need.id && !entry.need.sounds.empty())
-            words.push_back({entry.need.text, entry.need.sounds});
-    return words;
+    std::vector<pack::VoiceNeed> words;
+    std::size_t at = 0;
+    if (need.kind != pack::VoiceNeed::Kind::word) return {};
+    for (const BoothEntry& entry : queue_) {
+        if (entry.need.id == need.id) at = words.size();
+        if (entry.need.kind == need.kind) words.push_back(entry.need);
+    }
+    return words.empty() ? std::vector<SaidWord>{} : othersAround(words, at);
 }
 
 void Booth::takeChecked() {

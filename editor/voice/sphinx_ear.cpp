@@ -1,4 +1,5 @@
 #include <pocketsphinx.h>
+#include <sphinxbase/fsg_model.h>
 
 #include <algorithm>
 #include <cmath>
@@ -23,6 +24,9 @@ struct FreeDecoder {
 };
 struct FreeConfig {
     void operator()(cmd_ln_t* config) const { cmd_ln_free_r(config); }
+};
+struct FreeGrammar {
+    void operator()(fsg_model_t* grammar) const { fsg_model_free(grammar); }
 };
 using Decoder = std::unique_ptr<ps_decoder_t, FreeDecoder>;
 
@@ -91,11 +95,18 @@ class SphinxEar final : public WordEar {
 
     std::optional<Fit> fit(const std::vector<std::int16_t>& sound,
                            const std::vector<std::string>& names) {
-        std::string grammar = "#JSGF V1.0;\ngrammar said;\npublic <word> = ";
-        for (std::size_t i = 0; i < names.size(); ++i) grammar += (i == 0 ? "" : " | ") + names[i];
         ps_decoder_t* decoder = decoder_.get();
-        if (ps_set_jsgf_string(decoder, "said", (grammar + ";\n").c_str()) < 0 ||
-            ps_set_search(decoder, "said") < 0 || ps_start_utt(decoder) < 0)
+        // One of these words, once. (The decoder's own reader of grammars leaks each of them.)
+        const std::unique_ptr<fsg_model_t, FreeGrammar> grammar(
+            fsg_model_init("said", ps_get_logmath(decoder), 1, 2));
+        if (!grammar) return std::nullopt;
+        grammar->start_state = 0;
+        grammar->final_state = 1;
+        for (const std::string& name : names)
+            fsg_model_trans_add(grammar.get(), 0, 1, 0,
+                                fsg_model_word_add(grammar.get(), name.c_str()));
+        if (ps_set_fsg(decoder, "said", grammar.get()) < 0 || ps_set_search(decoder, "said") < 0 ||
+            ps_start_utt(decoder) < 0)
             return std::nullopt;
         ps_process_raw(decoder, sound.data(), sound.size(), 0, 1);
         ps_end_utt(decoder);

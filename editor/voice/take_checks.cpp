@@ -12,7 +12,8 @@ namespace {
 using Kind = pack::VoiceNeed::Kind;
 
 constexpr float kSameTop = 0.0005f;     // of the top: samples this near to it are at it
-constexpr float kCorner = 0.002f;       // of the top: a rounded top falls off more slowly
+constexpr float kCorner = 0.0006f;      // of the top: a rounded top falls off more slowly
+constexpr float kThreeSteps = 0.0001f;  // of 16 bits: what rounding alone can fall by
 constexpr float kSoftTop = 0.01f;       // -40 dBFS: softer, 16 bits make flat tops of their own
 constexpr std::size_t kFlat = 3;        // samples
 constexpr double kSilentDb = -65;       // dBFS of speech: nothing that could be made louder
@@ -39,7 +40,8 @@ void countTops(const std::vector<float>& samples, float sign, Tops& tops) {
     for (const float sample : samples) top = std::max(top, sign * sample);
     if (top < kSoftTop) return;
     const auto atTop = [&](std::size_t i) { return sign * samples[i] >= top * (1 - kSameTop); };
-    const auto fallsOff = [&](std::size_t i) { return sign * samples[i] <= top * (1 - kCorner); };
+    const float beside = top - std::max(top * kCorner, kThreeSteps);
+    const auto fallsOff = [&](std::size_t i) { return sign * samples[i] <= beside; };
     for (std::size_t i = 0; i < samples.size();) {
         if (!atTop(i)) {
             ++i;

@@ -17,7 +17,7 @@ namespace {
 
 std::vector<Voice> fewVoices() {
     std::vector<std::string> missing;
-    return voicesOf(Half::judge, true, missing);
+    return voicesOf(Half::tune, true, missing);
 }
 
 double valueOf(const std::vector<Line>& lines, const std::string& condition,

@@ -98,13 +98,13 @@ std::vector<Voice> voicesOf(Half half, bool few, std::vector<std::string>& missi
         all.push_back({Maker::flite, "awb", 50, 1.1});
         all.push_back({Maker::flite, "slt", 50, 1.25});
     } else {
-        espeak({"en-us+Andy", "en-us+linda", "en-us+steph", "en-us+Gene", "en-us+belinda",
-                "en-us+adam", "en-us+Alicia", "en-us+edward", "en-us+anika", "en-us+Michael",
-                "en-us+Annie", "en-gb-scotland"},
-               {40, 50, 60, 70, 80}, {0.8, 1, 1.2, 1.4});
-        for (const int hertz : {105, 130, 175})
+        espeak({"en-us+caleb", "en-us+shelby", "en-us+Andrea", "en-us+robert", "en-us+sandro",
+                "en-us+travis", "en-us+Denis", "en-us+norbert", "en-us+Hugo", "en-us+miguel",
+                "en-us+Mike", "en-gb-scotland"},
+               {43, 52, 61, 74, 48}, {0.85, 1.05, 1.25, 1.15});
+        for (const int hertz : {110, 135, 165})
             all.push_back({Maker::festival, "ked_diphone", hertz, 0.6 + hertz / 300.0});
-        for (const double pace : {0.9, 1.15, 1.4})
+        for (const double pace : {0.95, 1.2, 1.35})
             all.push_back({Maker::festival, "cmu_us_slt_arctic_hts", 50, pace});
     }
     std::vector<Voice> here;

@@ -90,7 +90,7 @@ std::vector<Line> loneReport(const std::vector<LoneSound>& sounds, bool few) {
             });
             report(group, "; by flite",
                    [](const LoneSound& sound) { return sound.voice.maker == Voice::Maker::flite; });
-            report(group, "; vowels that festival holds for 80 ms and more",
+            report(group, "; where the voice tells, vowels of 80 ms and more",
                    [](const LoneSound& sound) { return sound.vowel_s >= 0.08; });
             int placed = 0, near = 0;
             for (std::size_t i = 0; i < sounds.size(); ++i) {

@@ -3,6 +3,7 @@
 #include <cstring>
 #include <filesystem>
 
+#include "tests/ear/checks_report.hpp"
 #include "tests/ear/endpoint_report.hpp"
 #include "tests/ear/human.hpp"
 #include "tests/ear/labelled.hpp"
@@ -22,7 +23,7 @@ constexpr const char* kUse =
     "  --tune     on the half that thresholds were chosen on; without it, on the other\n"
     "  --wrong    with --tune: each lone sound that was judged wrongly, and nothing else\n"
     "  --few      a quick look\n"
-    "  --only X   one of: vowel, trim, endpoint, loudness, word\n";
+    "  --only X   one of: vowel, trim, checks, endpoint, loudness, word\n";
 
 struct Asked {
     bool json = false, tune = false, wrong = false, few = false, understood = true;
@@ -105,6 +106,7 @@ int main(int count, char** arguments) {
     std::vector<Line> lines;
     if (asked.wants("vowel")) append(lines, loneReport(lone, asked.few));
     if (asked.wants("trim")) append(lines, trimReport(said));
+    if (asked.wants("checks")) append(lines, checksReport(said));
     if (asked.wants("endpoint")) append(lines, endpointReport(said));
     if (asked.wants("loudness")) append(lines, loudnessReport(said, lone, scratch.path));
     const auto ear = asked.wants("word") ? desk::openWordEar() : nullptr;

@@ -59,6 +59,18 @@ TEST_CASE("Another word: a lone sound and a sentence are not asked about") {
     CHECK_FALSE(anotherWord(buzz(-20, 0.4), sentence, &ear, others));
 }
 
+TEST_CASE("Another word: what she may have said instead lies around it in her list") {
+    std::vector<pack::VoiceNeed> queue;
+    for (const char* text : {"pig", "goat", "bear", "moon", "bear", "cat"})
+        queue.push_back({text, text, said(text), pack::VoiceNeed::Kind::word});
+    queue.push_back({"b", "/b/", {{speech::Phoneme::b}}, pack::VoiceNeed::Kind::sound});
+    std::vector<std::string> texts;
+    for (const SaidWord& other : othersAround(queue, 3)) texts.push_back(other.text);
+    CHECK(texts == std::vector<std::string>{"bear", "cat", "goat", "pig"});
+    const std::vector<pack::VoiceNeed> alone{queue[0]};
+    CHECK(othersAround(alone, 0).empty());
+}
+
 TEST_CASE("Another word: the recogniser says nothing to silence, to a click and to no others") {
     const auto ear = openWordEar();
     REQUIRE(ear);
