@@ -147,10 +147,11 @@ void AdultScene::drawPieces(Painter& painter, Millis) const {
     painter.textFromLeft(title_, {title.x, top, title.w, big}, palette::kInk, true);
     painter.textFromLeft("For adults: how this tablet is set", {title.x, top + big, title.w, line});
 
-    const auto caution = wrapped(kCaution, lettersIn(page.caution.w, kLeastLine));
-    const float height = kLeastLine * static_cast<float>(caution.size());
+    const float small = layout_.linePx(32);
+    const auto caution = wrapped(kCaution, lettersIn(page.caution.w, small));
+    const float height = small * static_cast<float>(caution.size());
     drawLines(painter, {page.caution.x, page.caution.centre().y - height / 2, page.caution.w, 0},
-              caution, kLeastLine);
+              caution, small);
     for (const Placed& placed : page.controls)
         drawControl(painter, layout_, placed.box, placed.control, holds(placed.control.thing));
 }

@@ -361,7 +361,7 @@ Box Layout::nest() const {
 }
 
 std::vector<Box> Layout::buttons(std::size_t count) const {
-    const float w = std::min(std::max(touchPx(300), 260.0f), width() - 2 * margin_);
+    const float w = std::min(std::max(touchPx(280), 230.0f), width() - 2 * margin_);
     const float h = std::max(touchPx(96), 88.0f);
     const auto columns = std::clamp<std::size_t>(
         static_cast<std::size_t>((width() - 2 * margin_ + gap_) / (w + gap_)), 1, count);

@@ -250,8 +250,10 @@ void Painter::grownNest(const Box& box, const Growth& growth) {
 
 void Painter::reedsInFront() {
     const float w = layout_.px(150), h = w * 420 / 220;
-    const float x = layout_.isLeftHanded() ? -w * 0.18f : layout_.width() - w * 0.82f;
-    facingArt("bg-reeds", {x, layout_.height() - h, w, h});
+    // Never where the wren sits; in portrait she is above, and pieces wait at the left.
+    const bool at_left = layout_.isLeftHanded() && !layout_.isPortrait();
+    const float x = at_left ? -w * 0.18f : layout_.width() - w * 0.82f;
+    art("bg-reeds", {x, layout_.height() - h, w, h});
 }
 
 }  // namespace wrenlet::game

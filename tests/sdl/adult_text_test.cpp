@@ -16,6 +16,9 @@ using practice::samples::Folder;
 
 namespace {
 
+constexpr ScreenSize kScreens[] = {
+    {1280, 800, 0}, {1024, 600, 0}, {800, 1280, 0}, {2732, 2048, 0}, {1280, 800, 0.135f}};
+
 bool overlap(const Box& a, const Box& b) {
     return a.x < b.x + b.w && b.x < a.x + a.w && a.y < b.y + b.h && b.y < a.y + a.h;
 }
@@ -69,7 +72,7 @@ TEST_CASE("adult's pages: a line of 33 px is written in letters of 20 px") {
 
 TEST_CASE("adult's pages: all is written whole and apart at every size, however it is set") {
     Letters letters(assetsFolder() / "fonts");
-    for (const ScreenSize screen : {ScreenSize{1280, 800, 0}, {1024, 600, 0}, {800, 1280, 0}}) {
+    for (const ScreenSize screen : kScreens) {
         CAPTURE(screen.w);
         CAPTURE(screen.h);
         const Folder folder;
@@ -94,7 +97,7 @@ TEST_CASE("adult's pages: all is written whole and apart at every size, however 
 
 TEST_CASE("adult's pages: the question is written whole") {
     Letters letters(assetsFolder() / "fonts");
-    for (const ScreenSize screen : {ScreenSize{1280, 800, 0}, {1024, 600, 0}, {800, 1280, 0}}) {
+    for (const ScreenSize screen : kScreens) {
         CAPTURE(screen.w);
         const Folder folder;
         fixtures::Player player(folder / "store.db", 1, 7, screen);

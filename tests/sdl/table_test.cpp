@@ -4,6 +4,8 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdlib>
+#include <map>
 #include <memory>
 #include <optional>
 
@@ -24,7 +26,7 @@ struct Room {
     std::optional<Opened> opened;
     std::unique_ptr<Table> table;
 
-    Room() {
+    explicit Room(int volume_percent = 100) {
         std::filesystem::copy(WRENLET_TEST_STARTER, folder / "classroom",
                               std::filesystem::copy_options::recursive);
         auto found = openClassroom({folder / "classroom"}, {folder / "tablet"}, 1);
@@ -35,6 +37,7 @@ struct Room {
         options.assets = WRENLET_TEST_SHARE;
         options.sound = SoundDevice::Use::decode_only;
         options.app.tablet.motion = false;
+        options.app.tablet.volume_percent = volume_percent;
         auto made = Table::open(*opened, clock, options);
         REQUIRE(made.ok());
         table = std::move(made.value());
@@ -71,6 +74,30 @@ TEST_CASE("Table: what is shown while the pack is read is the app's own first fr
     const Frame shown = firstFrame(room.opened->list, fresh.value()->screen());
     CHECK(shown.size() > room.opened->list.children.size());
     CHECK(shown == fresh.value()->app().frame(0));
+}
+
+TEST_CASE("table: how loud a tablet may be bounds all that is mixed, words and cues") {
+    std::map<int, int> loudest;
+    for (const int percent : {25, 50, 100}) {
+        CAPTURE(percent);
+        Room room(percent);
+        const int bound = static_cast<int>(kGainCap * 32767 * static_cast<float>(percent) / 100);
+        std::array<std::int16_t, 9600> samples{};
+        for (Millis now = 0; now < 4'000; now += 100) {
+            if (now == 1'000) room.finger(Contact::Kind::down);
+            if (now == 1'100) room.finger(Contact::Kind::up);
+            room.table->handleAll(now);
+            room.table->show(now);
+            room.table->mixer().mix(samples.data(), samples.size() / 2);
+            for (const std::int16_t sample : samples) {
+                REQUIRE(std::abs(int{sample}) <= bound + 1);
+                loudest[percent] = std::max(loudest[percent], std::abs(int{sample}));
+            }
+        }
+    }
+    CHECK(loudest[100] > 2'000);
+    CHECK(std::abs(loudest[50] - loudest[100] / 2) <= 2);
+    CHECK(std::abs(loudest[25] - loudest[100] / 4) <= 2);
 }
 
 TEST_CASE("table: a finger in SDL's queue touches the badge") {
