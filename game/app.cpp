@@ -6,7 +6,7 @@
 #include <variant>
 
 #include "content/common/random.hpp"
-#include "game/scenes/adult_facts_scene.hpp"
+#include "game/adult_facts.hpp"
 #include "game/scenes/adult_question.hpp"
 #include "game/scenes/adult_scene.hpp"
 #include "game/scenes/badge_scene.hpp"
@@ -19,15 +19,6 @@
 
 namespace wrenlet::game {
 namespace {
-
-std::vector<std::string> sentences(const std::vector<Problem>& problems) {
-    std::vector<std::string> words;
-    for (const Problem& problem : problems) {
-        std::string text = sentence(problem);
-        if (words.empty() || words.back() != text) words.push_back(std::move(text));
-    }
-    return words;
-}
 
 /// The child whose turn it would be when a day begins.
 std::string firstChild(const pack::ClassList& list) {
@@ -170,37 +161,18 @@ struct App::State {
         problems.insert(problems.end(), turn->problems().begin(), turn->problems().end());
     }
 
-    /// What an adult is to look at, each once.
-    std::vector<std::string> toLookAt() const {
-        std::vector<std::string> words;
-        const std::string trouble = parts.voice.trouble();
-        if (!trouble.empty()) words.push_back(trouble);
-        for (std::string& text : sentences(problems)) words.push_back(std::move(text));
-        if (turn)
-            for (std::string& text : sentences(turn->problems())) words.push_back(std::move(text));
-        return words;
+    std::vector<std::string> lookedAt() const {
+        return toLookAt(parts.voice, problems, turn.get());
     }
-
-    std::string title() const { return parts.list.title.empty() ? "Wrenlet" : parts.list.title; }
-
-    AdultFacts facts() const {
-        AdultFacts facts;
-        facts.title = title();
-        facts.facts = {"Pack: " + parts.pack.title + " (" + parts.pack.name() + ")",
-                       "Tablet: " + parts.store.tablet() + ", " +
-                           std::to_string(parts.store.all().size()) + " answers kept"};
-        if (!parts.data.empty()) facts.facts.push_back("Kept in: " + parts.data.string());
-        if (!parts.snapshot.empty())
-            facts.facts.push_back("Brought to: " + parts.snapshot.string());
-        facts.facts.push_back("This is practice, and no diagnosis.");
-        facts.words = toLookAt();
-        return facts;
+    void showFacts() {
+        AdultFacts facts = factsOf(parts);
+        facts.words = lookedAt();
+        showOver(std::make_unique<AdultFactsScene>(setting, layout, std::move(facts)));
     }
-
-    void showFacts() { showOver(std::make_unique<AdultFactsScene>(setting, layout, facts())); }
     void showSettings() {
-        showOver(std::make_unique<AdultScene>(
-            setting, layout, title(), parts.list.settings.session_minutes, toLookAt().size()));
+        showOver(std::make_unique<AdultScene>(setting, layout, titleOf(parts.list),
+                                              parts.list.settings.session_minutes,
+                                              lookedAt().size()));
     }
 
     /// To the child; or, while the game is paused, to nothing but that.
@@ -262,7 +234,7 @@ struct App::State {
                 return showOver(std::make_unique<AdultQuestion>(
                     setting, layout, stepSeed(static_cast<std::uint64_t>(now), ++sessions)));
             case Wish::Kind::adult:
-                return toLookAt().empty() ? showSettings() : showFacts();
+                return lookedAt().empty() ? showSettings() : showFacts();
             case Wish::Kind::settings:
                 return showSettings();
             case Wish::Kind::facts:
