@@ -87,16 +87,15 @@ void gatherPictures(Pack& pack, Media& media, std::vector<Problem>& problems) {
 void gatherClips(Pack& pack, Media& media, const Progress& progress,
                  std::vector<Problem>& problems) {
     const std::vector<VoiceNeed> needs = voiceNeeds(pack.vocabulary, pack.items);
+    std::vector<Result<Clip>> clips = media.clips(needs, progress);
+    if (clips.size() < needs.size()) return problems.push_back({pack.unit_id, "Stopped.", ""});
     for (std::size_t i = 0; i < needs.size(); ++i) {
-        if (progress) progress(i, needs.size(), needs[i].text);
-        Result<Clip> clip = media.clip(needs[i]);
-        append(problems, clip.problems());
-        if (!clip.ok()) continue;
-        pack.clips.push_back(std::move(clip.value()));
+        append(problems, clips[i].problems());
+        if (!clips[i].ok()) continue;
+        pack.clips.push_back(std::move(clips[i].value()));
         pack.clips.back().id = needs[i].id;
         pack.clips.back().text = needs[i].text;
     }
-    if (progress) progress(needs.size(), needs.size(), "");
     std::sort(pack.clips.begin(), pack.clips.end(),
               [](const Clip& a, const Clip& b) { return a.id < b.id; });
     for (std::size_t i = 0; i < pack.clips.size(); ++i) {

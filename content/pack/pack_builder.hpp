@@ -42,20 +42,23 @@ struct VoiceNeed {
 std::vector<VoiceNeed> voiceNeeds(const exercise::Vocabulary& vocabulary,
                                   std::span<const exercise::Item> items);
 
+/// Told how far the clips are; false ends the work.
+using Progress = std::function<bool(std::size_t done, std::size_t all)>;
+
 /// Where clips and pictures come from: recordings first, the demo voice after, the picture set.
 class Media {
   public:
     virtual ~Media() = default;
-    /// Nothing when it has none; a problem when what it has is no use.
-    virtual Result<Clip> clip(const VoiceNeed& need) = 0;
+    /// What is needed, in that order, made as many at once as it likes; a problem for each clip
+    /// that it has not or that is no use. Fewer than asked for when `progress` ended it.
+    virtual std::vector<Result<Clip>> clips(std::span<const VoiceNeed> needs,
+                                            const Progress& progress) = 0;
     virtual Result<Picture> picture(std::string_view id) = 0;
 };
 
-using Progress = std::function<void(std::size_t done, std::size_t all, std::string_view what)>;
-
 /// The whole pack, checked. Nothing on `blocked` is heard or shown in it, and every item holds in
 /// the unit's accents. Warnings name what was
-/// left out and why.
+/// left out and why. `progress` may be empty; when it ends the work, that is an error.
 Result<Pack> buildPack(const Unit& unit, std::uint32_t version, const speech::Lexicon& lexicon,
                        const speech::BlockList& blocked, Media& media, const Progress& progress);
 

@@ -1,6 +1,7 @@
 #include <charconv>
 #include <optional>
 #include <string>
+#include <thread>
 
 #include "content/common/files.hpp"
 #include "content/pack/pack_builder.hpp"
@@ -43,12 +44,11 @@ bool say(const std::vector<Problem>& problems, std::ostream& err) {
 
 /// One line for each tenth of the way.
 pack::Progress progressOn(std::ostream& err) {
-    return [&err, shown = std::size_t{0}](std::size_t done, std::size_t all,
-                                          std::string_view) mutable {
+    return [&err, shown = std::size_t{0}](std::size_t done, std::size_t all) mutable {
         const std::size_t tenth = all == 0 ? 10 : done * 10 / all;
-        if (tenth == shown) return;
+        if (tenth != shown) err << "Voice: " << done << " of " << all << " clips\n";
         shown = tenth;
-        err << "Voice: " << done << " of " << all << " clips\n";
+        return true;
     };
 }
 
@@ -73,7 +73,7 @@ int buildCommand(std::span<const std::string> args, Console console) {
 
     const DemoVoice voice(lexicon.value());
     UnitMedia media(unit.value(), UnitPlaces::beside(unit_path, console.assets / "pictures"),
-                    voice);
+                    {voice, std::thread::hardware_concurrency()});
     const Result<pack::Pack> pack =
         pack::buildPack(unit.value(), call->version, lexicon.value(), blocked.value(), media,
                         progressOn(console.err));

@@ -45,9 +45,9 @@ void HandOutPlace::build() {
     BuildCall call{unit_.unit(), UnitPlaces::beside(unit_.folder().file(), bench.pictures),
                    classroom_};
     newest_.ask([call = std::move(call), changes = unit_.work().changes(), &known = bench.known,
-                 &blocked = bench.blocked, &voice = parts_.voice, progress = progress_] {
+                 &blocked = bench.blocked, making = parts_.making, progress = progress_] {
         return std::make_shared<Made>(
-            Made{changes, buildNext(call, known.lexicon(), blocked, voice, *progress)});
+            Made{changes, buildNext(call, known.lexicon(), blocked, making, *progress)});
     });
 }
 
@@ -55,7 +55,26 @@ void HandOutPlace::stop() {
     if (progress_) progress_->stop = true;
 }
 
-void HandOutPlace::step() {
+bool HandOutPlace::wantsAhead() const {
+    return parts_.making.shelf != nullptr && changed_ms_ && !isBuilding() && built() == nullptr;
+}
+
+std::optional<std::int64_t> HandOutPlace::due() const {
+    if (!wantsAhead()) return {};
+    return *changed_ms_ + kQuietMs;
+}
+
+void HandOutPlace::step(std::int64_t now_ms) {
+    const std::uint64_t changes = unit_.work().changes();
+    if (changes != seen_changes_) {
+        seen_changes_ = changes;
+        changed_ms_ = now_ms;
+        stop();
+    }
+    if (const auto at = due(); at && now_ms >= *at) {
+        changed_ms_.reset();
+        build();
+    }
     if (auto made = newest_.take()) {
         built_ = std::move((*made)->pack);
         built_changes_ = (*made)->changes;

@@ -29,7 +29,7 @@ class HandOutPlace {
   public:
     struct Parts {
         Aside& building;
-        const DemoVoice& voice;
+        ClipMaking making;
         std::function<void()> wake;
     };
     HandOutPlace(const OpenUnit& unit, pack::Classroom classroom, Parts parts);
@@ -52,9 +52,16 @@ class HandOutPlace {
     /// The pack that was handed out or gone back to here; empty: none.
     const std::string& handedOut() const { return handed_out_; }
 
-    void step();
+    /// Takes what was made. Where clips are kept on a shelf, the pack is also made ahead, once the
+    /// unit has been left alone for kQuietMs, so that she does not wait for it later.
+    void step(std::int64_t now_ms);
+    /// When step() has something to do by itself.
+    std::optional<std::int64_t> due() const;
 
   private:
+    static constexpr std::int64_t kQuietMs = 2000;
+    bool wantsAhead() const;
+
     const OpenUnit& unit_;
     pack::Classroom classroom_;
     Parts parts_;
@@ -69,6 +76,8 @@ class HandOutPlace {
     std::vector<PackFile> packs_;
     std::vector<Problem> problems_;
     std::string handed_out_;
+    std::uint64_t seen_changes_ = 0;          // of the unit, at the last step
+    std::optional<std::int64_t> changed_ms_;  // when they were seen; none: made ahead since
 };
 
 }  // namespace wrenlet::desk

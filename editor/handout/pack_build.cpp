@@ -12,22 +12,6 @@ namespace wrenlet::desk {
 
 namespace {
 
-/// Ends a build that was stopped: every clip that is asked for afterwards is refused at once.
-class StoppableMedia final : public pack::Media {
-  public:
-    StoppableMedia(pack::Media& media, const BuildProgress& progress)
-        : media_(media), progress_(progress) {}
-    Result<pack::Clip> clip(const pack::VoiceNeed& need) override {
-        if (progress_.stop) return Problem{need.id, "Stopped.", ""};
-        return media_.clip(need);
-    }
-    Result<pack::Picture> picture(std::string_view id) override { return media_.picture(id); }
-
-  private:
-    pack::Media& media_;
-    const BuildProgress& progress_;
-};
-
 std::optional<std::uint32_t> versionIn(const std::string& file, const std::string& unit_id) {
     const std::string lead = unit_id + "-", ending = ".zip";
     if (file.size() <= lead.size() + ending.size() || file.compare(0, lead.size(), lead) != 0)
@@ -102,20 +86,19 @@ PackChanges changesSince(const pack::Pack& before, const pack::Pack& now) {
 }
 
 std::optional<BuiltPack> buildNext(const BuildCall& call, const speech::Lexicon& lexicon,
-                                   const speech::BlockList& blocked, const DemoVoice& voice,
+                                   const speech::BlockList& blocked, const ClipMaking& making,
                                    BuildProgress& progress) {
     BuiltPack built;
     const std::vector<PackFile> earlier = packsOf(call.classroom, call.unit.id);
     built.version = earlier.empty() ? 1 : earlier.front().version + 1;
     built.file = packFileName(call.unit.id, built.version);
-    UnitMedia media(call.unit, call.places, voice);
-    StoppableMedia stoppable(media, progress);
-    const Result<pack::Pack> pack =
-        pack::buildPack(call.unit, built.version, lexicon, blocked, stoppable,
-                        [&](std::size_t done, std::size_t all, std::string_view) {
-                            progress.all = all;
-                            progress.done = done;
-                        });
+    UnitMedia media(call.unit, call.places, making);
+    const Result<pack::Pack> pack = pack::buildPack(call.unit, built.version, lexicon, blocked,
+                                                    media, [&](std::size_t done, std::size_t all) {
+                                                        progress.all = all;
+                                                        progress.done = done;
+                                                        return !progress.stop;
+                                                    });
     if (progress.stop) return std::nullopt;
     built.problems = pack.problems();
     if (!pack.ok()) return built;

@@ -62,7 +62,7 @@ struct BuildCall {
 
 /// Nothing when it was stopped.
 std::optional<BuiltPack> buildNext(const BuildCall& call, const speech::Lexicon& lexicon,
-                                   const speech::BlockList& blocked, const DemoVoice& voice,
+                                   const speech::BlockList& blocked, const ClipMaking& making,
                                    BuildProgress& progress);
 
 /// Puts the pack into the classroom folder and makes it the one that tablets take. class.json is

@@ -173,7 +173,7 @@ Result<Pcm> decodeTake(std::string bytes, std::string_view name) {
 }
 
 Pcm atRate(const Pcm& clip, int rate) {
-    return converted(clip, rate, SRC_SINC_BEST_QUALITY);
+    return converted(clip, rate, SRC_SINC_MEDIUM_QUALITY);
 }
 
 Pcm roughlyAtRate(const Pcm& clip, int rate) {

@@ -20,7 +20,9 @@ Result<Pcm> readTake(const std::filesystem::path& path);
 /// The same of a file's bytes; `name` stands in problems.
 Result<Pcm> decodeTake(std::string bytes, std::string_view name);
 
-/// The same sound at another rate, filtered: as good as libsamplerate can, for what is heard.
+/// The same sound at another rate, for what is heard: libsamplerate's middle filter, which keeps
+/// noise 121 dB down and 90 % of the band (its own documentation), in a third of the best one's
+/// time.
 Pcm atRate(const Pcm& clip, int rate);
 /// The same in a tenth of the time, for what is only measured: up to 0.4 of the lower rate is
 /// whole.

@@ -3,6 +3,7 @@
 #include <SDL.h>
 
 #include <ctime>
+#include <system_error>
 
 namespace wrenlet::desk {
 
@@ -12,7 +13,23 @@ namespace {
 std::filesystem::path ownFolder() {
     const std::unique_ptr<char, decltype(&SDL_free)> path(SDL_GetPrefPath("", "wrenlet-desk"),
                                                           SDL_free);
-    return path ? std::filesystem::u8path(path.get()) / "units" : std::filesystem::path();
+    return path ? std::filesystem::u8path(path.get()) : std::filesystem::path();
+}
+
+/// Changes with the program, so that nothing it would make otherwise today is taken.
+std::string programStamp() {
+    const std::unique_ptr<char, decltype(&SDL_free)> path(SDL_GetBasePath(), SDL_free);
+    std::string stamp;
+    if (!path) return stamp;
+    for (const char* name : {"wrenlet-desk", "wrenlet-desk.exe"}) {
+        std::error_code error;
+        const auto program = std::filesystem::u8path(path.get()) / name;
+        const auto bytes = std::filesystem::file_size(program, error);
+        if (error) continue;
+        const auto at = std::filesystem::last_write_time(program, error);
+        stamp += std::to_string(bytes) + " " + std::to_string(at.time_since_epoch().count());
+    }
+    return stamp;
 }
 
 std::string sinceWhen(std::int64_t now_ms) {
@@ -26,14 +43,18 @@ std::string sinceWhen(std::int64_t now_ms) {
 }  // namespace
 
 std::unique_ptr<Bench> openBench(const std::filesystem::path& assets,
-                                 const std::filesystem::path& aside, std::int64_t now_ms,
+                                 const std::filesystem::path& own, std::int64_t now_ms,
                                  std::function<void()> wake) {
     Result<KnownWords> known = KnownWords::open(assets);
     Result<speech::BlockList> blocked = speech::BlockList::open(assets / "blocked.bin");
     if (!known.ok() || !blocked.ok()) return nullptr;
     auto bench = std::make_unique<Bench>(std::move(known.value()), std::move(blocked.value()));
     bench->workbench.pictures = assets / "pictures";
-    bench->workbench.aside = aside.empty() ? ownFolder() : aside;
+    const std::filesystem::path folder = own.empty() ? ownFolder() : own;
+    if (!folder.empty()) {
+        bench->workbench.aside = folder / "units";
+        bench->clips = std::make_unique<ClipShelf>(folder / "clips", programStamp());
+    }
     bench->workbench.who = sinceWhen(now_ms);
     bench->workbench.wake = std::move(wake);
     return bench;

@@ -7,6 +7,7 @@
 #include <memory>
 
 #include "editor/unit/open_unit.hpp"
+#include "editor/voice/clip_shelf.hpp"
 #include "editor/voice/demo_voice.hpp"
 
 namespace wrenlet::desk {
@@ -23,14 +24,15 @@ struct Bench {
     KnownWords known;
     speech::BlockList blocked;
     DemoVoice voice;
+    std::unique_ptr<ClipShelf> clips;  // null: none are kept
     OnThread looking, saving, checking, saying, building;
     Workbench workbench;
 };
 
-/// Null when the word lists cannot be read; the class can be looked at without them. `aside` is the
-/// folder for copies; empty: the user's own data folder.
+/// Null when the word lists cannot be read; the class can be looked at without them. `own` is the
+/// folder for copies of units and for clips made before; empty: the user's own data folder.
 std::unique_ptr<Bench> openBench(const std::filesystem::path& assets,
-                                 const std::filesystem::path& aside, std::int64_t now_ms,
+                                 const std::filesystem::path& own, std::int64_t now_ms,
                                  std::function<void()> wake);
 
 }  // namespace wrenlet::desk

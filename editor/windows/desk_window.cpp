@@ -76,10 +76,10 @@ void DeskWindow::showUnit(Result<std::unique_ptr<OpenUnit>> opened) {
         booth_ = std::make_unique<Booth>(
             *unit_, Booth::Parts{sound.microphone, sound.speaker, *sound.checking, sound.ear,
                                  surroundings_.bench->wake});
-    if (surroundings_.packing.building)
+    if (surroundings_.packing.building && surroundings_.packing.making)
         hand_out_ = std::make_unique<HandOutPlace>(
             *unit_, desk_.opened().classroom,
-            HandOutPlace::Parts{*surroundings_.packing.building, *surroundings_.packing.voice,
+            HandOutPlace::Parts{*surroundings_.packing.building, *surroundings_.packing.making,
                                 surroundings_.bench->wake});
     units_ = unitsIn(desk_.opened().classroom.folder);
 }
@@ -111,11 +111,13 @@ void DeskWindow::closeUnit() {
 void DeskWindow::step() {
     if (unit_) unit_->step(surroundings_.now_ms());
     if (booth_) booth_->step(surroundings_.now_ms());
-    if (hand_out_) hand_out_->step();
+    if (hand_out_) hand_out_->step(surroundings_.now_ms());
 }
 
 std::optional<std::int64_t> DeskWindow::due() const {
-    return unit_ ? unit_->due() : std::nullopt;
+    const auto saving = unit_ ? unit_->due() : std::nullopt;
+    const auto making = hand_out_ ? hand_out_->due() : std::nullopt;
+    return saving && making ? std::min(*saving, *making) : saving ? saving : making;
 }
 
 void DeskWindow::finish() {

@@ -27,7 +27,7 @@ struct BoothSound {
 /// What packs are made with.
 struct Packing {
     Aside* building = nullptr;
-    const DemoVoice* voice = nullptr;
+    std::optional<ClipMaking> making;
 };
 
 /// What the window asks of the world outside.

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <string_view>
+#include <thread>
 
 #include "content/common/clock.hpp"
 #include "editor/windows/bench.hpp"
@@ -113,7 +114,10 @@ int runDesk(const DeskOptions& options, std::ostream& err) {
          [&] { return clock.unixMillis(); }, &canvas.pictures(),
          bench ? &bench->workbench : nullptr, hear,
          bench ? BoothSound{&microphone, &speaker, &bench->checking, openWordEar()} : BoothSound{},
-         bench ? Packing{&bench->building, &bench->voice} : Packing{}});
+         bench ? Packing{&bench->building,
+                         ClipMaking{bench->voice, std::thread::hardware_concurrency(),
+                                    bench->clips.get()}}
+               : Packing{}});
     if (!options.unit.empty()) window.openUnit(options.classroom / "units" / options.unit);
     Platform platform;
     for (Platform::Heard heard; !heard.closed;) {

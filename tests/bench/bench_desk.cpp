@@ -76,24 +76,40 @@ void windowFigures(const Workbench& workbench) {
            frameMillis(canvas, window), "ms", bare);
 }
 
-void packFigure(const Workbench& workbench, const DemoVoice& voice) {
+/// s; nothing when it went wrong.
+std::optional<double> packSeconds(const BuildCall& call, const Workbench& workbench,
+                                  const ClipMaking& making, std::size_t& clips) {
+    BuildProgress progress;
+    const double begin = bench::seconds();
+    const auto built =
+        buildNext(call, workbench.known.lexicon(), workbench.blocked, making, progress);
+    const double taken = bench::seconds() - begin;
+    if (!built || !built->isGood()) return {};
+    clips = built->clips;
+    return taken;
+}
+
+// What the desk makes aside while she works is on the shelf when she comes to hand out.
+void packFigures(const Workbench& workbench, const DemoVoice& voice) {
     UnitAtWork work{pack::Unit{}};
     work.add(words(workbench.known.classroom(), 500), "words", workbench.known);
     pack::Unit unit = work.unit();
     unit.id = "five-hundred";
     unit.title = "Five hundred";
-    BuildProgress progress;
-    const pack::Classroom classroom{kFolder};
-    const double begin = bench::seconds();
-    const auto built =
-        buildNext({unit, UnitPlaces::beside(kFolder / "unit.json", workbench.pictures), classroom},
-                  workbench.known.lexicon(), workbench.blocked, voice, progress);
-    const double taken = bench::seconds() - begin;
-    if (!built || !built->isGood()) return;
+    const BuildCall call{unit, UnitPlaces::beside(kFolder / "unit.json", workbench.pictures),
+                         pack::Classroom{kFolder}};
+    const ClipShelf shelf(kFolder / "clips", "the benchmark");
+    const ClipMaking making{voice, 2, &shelf};
+    std::size_t clips = 0;
+    const auto first = packSeconds(call, workbench, making, clips);
+    const auto again = packSeconds(call, workbench, making, clips);
+    if (!first || !again) return;
     figure(
-        "a pack of 500 words in the demo voice, against a clip a hundredth of a second (bound 10 "
-        "s)",
-        taken, "s", static_cast<double>(built->clips) / 100);
+        "the first pack of 500 words, all in the demo voice, against a clip a hundredth of a "
+        "second",
+        *first, "s", static_cast<double>(clips) / 100);
+    figure("a pack of 500 words whose clips were made aside, against the first (bound 10 s)",
+           *again, "s", *first);
 }
 
 }  // namespace
@@ -107,7 +123,7 @@ int main() {
     const Workbench workbench{
         bench->known, bench->blocked, bench->workbench.pictures, {}, "", at_once, at_once, {}};
     windowFigures(workbench);
-    packFigure(workbench, bench->voice);
+    packFigures(workbench, bench->voice);
     std::filesystem::remove_all(kFolder);
     return 0;
 }

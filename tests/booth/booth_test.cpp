@@ -219,13 +219,17 @@ TEST_CASE("Booth: a pack is built with her takes, brought to one loudness") {
     const pack::Unit& unit = studio.unit->unit();
     UnitMedia media(unit,
                     UnitPlaces::beside(studio.unit->folder().file(), library().bench.pictures),
-                    library().voice);
-    for (const BoothEntry& entry : studio.booth->queue()) {
-        if (entry.need.id != "word:cat" && entry.need.id != "word:hat") continue;
-        const Result<pack::Clip> clip = media.clip(entry.need);
+                    {library().voice, 2});
+    std::vector<pack::VoiceNeed> needs;
+    for (const BoothEntry& entry : studio.booth->queue())
+        if (entry.need.id == "word:cat" || entry.need.id == "word:hat") needs.push_back(entry.need);
+    const auto clips = media.clips(needs, {});
+    REQUIRE(clips.size() == 2);
+    for (std::size_t i = 0; i < clips.size(); ++i) {
+        const Result<pack::Clip>& clip = clips[i];
         REQUIRE(clip.ok());
-        CHECK(clip.value().demo_voice == (entry.need.id == "word:hat"));
-        if (entry.need.id == "word:cat")
+        CHECK(clip.value().demo_voice == (needs[i].id == "word:hat"));
+        if (needs[i].id == "word:cat")
             CHECK(clip.value().seconds ==
                   doctest::Approx(double(kept->to_us - kept->from_us) / 1e6).epsilon(0.02));
     }

@@ -42,7 +42,7 @@ struct Teacher {
     Teacher()
         : seat(roomIn(folder.path()), 1280, 720, &library().bench,
                {&microphone, nullptr, &library().at_once, nullptr},
-               {&library().at_once, &library().voice}) {}
+               {&library().at_once, ClipMaking{library().voice}}) {}
 
     OpenUnit& unit() { return *seat.window().unit(); }
     Booth& booth() { return *seat.window().booth(); }
@@ -212,7 +212,7 @@ TEST_CASE("A build that is stopped gives nothing, and packs are found by their n
     progress.stop = true;
     CHECK_FALSE(buildNext(
         {unit, UnitPlaces::beside(folder / "unit.json", library().bench.pictures), classroom},
-        library().known.lexicon(), library().blocked, library().voice, progress));
+        library().known.lexicon(), library().blocked, {library().voice}, progress));
 }
 
 }  // namespace wrenlet::desk

@@ -14,7 +14,10 @@ namespace {
 
 class BlankMedia final : public pack::Media {
   public:
-    Result<pack::Clip> clip(const pack::VoiceNeed&) override { return pack::Clip{}; }
+    std::vector<Result<pack::Clip>> clips(std::span<const pack::VoiceNeed> needs,
+                                          const pack::Progress&) override {
+        return {needs.size(), pack::Clip{}};
+    }
     Result<pack::Picture> picture(std::string_view) override { return pack::Picture{}; }
 };
 

@@ -1,0 +1,83 @@
+// A pack is made before it is asked for, with clips that were made before.
+#include <doctest/doctest.h>
+
+#include "content/pack/pack_file.hpp"
+#include "editor/handout/hand_out_place.hpp"
+#include "tests/desk/library.hpp"
+#include "tests/practice/samples.hpp"
+
+namespace wrenlet::desk {
+namespace {
+
+struct Room {
+    practice::samples::Folder folder;
+    ClipShelf shelf{folder.path() / "clips", "this test"};
+    std::unique_ptr<OpenUnit> unit;
+    std::unique_ptr<HandOutPlace> place;
+
+    Room() {
+        auto made = OpenUnit::make(folder.path(), "On the farm", library().bench);
+        REQUIRE(made.ok());
+        unit = std::move(made.value());
+        for (const exercise::SkillRow& row : exercise::skillTable())
+            if (row.id != "phoneme.first")
+                unit->change([&](UnitAtWork& work) { work.turnSkill(std::string(row.id), true); });
+        place = std::make_unique<HandOutPlace>(
+            *unit, pack::Classroom{folder.path()},
+            HandOutPlace::Parts{library().at_once, {library().voice, 2, &shelf}, {}});
+    }
+    void add(const std::string& words) {
+        unit->change([&](UnitAtWork& work) { work.add(words, "words", library().known); });
+    }
+    void step(std::int64_t now_ms) {
+        unit->step(now_ms);
+        place->step(now_ms);
+    }
+};
+
+}  // namespace
+
+TEST_CASE("Made ahead: a unit left alone for two seconds has its pack before it is asked for") {
+    Room room;
+    room.add("cat cap dog duck");
+    room.step(1000);
+    CHECK(room.place->due() == 3000);
+    room.step(2000);
+    CHECK(room.place->built() == nullptr);
+    room.add("cow");
+    room.step(2900);
+    CHECK(room.place->due() == 4900);
+    room.step(3100);
+    CHECK_FALSE(room.place->isBuilding());
+    room.step(4900);
+    room.step(4901);
+    REQUIRE(room.place->built() != nullptr);
+    CHECK(room.place->built()->isGood());
+    CHECK(room.place->built()->words == 5);
+    CHECK_FALSE(room.place->due());
+}
+
+TEST_CASE("Made ahead: the next pack takes the clips of the one before, byte for byte") {
+    Room room;
+    room.add("cat cap dog duck");
+    room.place->build();
+    room.step(0);
+    REQUIRE(room.place->built() != nullptr);
+    const auto first = pack::readPack(room.place->built()->bytes, "first");
+    room.add("cow");
+    room.place->build();
+    room.step(1);
+    REQUIRE(room.place->built() != nullptr);
+    const auto second = pack::readPack(room.place->built()->bytes, "second");
+    REQUIRE(first.ok());
+    REQUIRE(second.ok());
+    for (const pack::Clip& clip : first.value().clips) {
+        const pack::Clip* same = second.value().clip(clip.id);
+        REQUIRE(same != nullptr);
+        CHECK(same->bytes == clip.bytes);
+        CHECK(same->demo_voice);
+    }
+    CHECK(second.value().clips.size() > first.value().clips.size());
+}
+
+}  // namespace wrenlet::desk
