@@ -3,6 +3,7 @@
 
 #include <chrono>
 #include <cstdlib>
+#include <functional>
 #include <future>
 #include <iostream>
 #include <memory>
@@ -12,6 +13,7 @@
 
 #include "content/common/files.hpp"
 #include "content/common/random.hpp"
+#include "game/script/told.hpp"
 #include "game/sdl/assets.hpp"
 #include "game/sdl/script_run.hpp"
 #include "game/sdl/table.hpp"
@@ -88,6 +90,16 @@ std::unique_ptr<Shelf> shelfOf(const Call& call, const std::filesystem::path& as
     return std::make_unique<Shelf>(call.data / "first_frame.bin", *stamp);
 }
 
+/// Writes where the game stands whenever that is another place.
+std::function<void()> announcer(const App& app) {
+    return [&app, last = std::string()]() mutable {
+        std::string now = told(app);
+        if (now == last) return;
+        last = std::move(now);
+        std::cout << last << std::endl;
+    };
+}
+
 /// The badges are shown at once; the pack and the store are opened meanwhile.
 int playHere(const Call& call, TableOptions options, std::uint64_t random) {
     const pack::Classroom classroom{call.classroom};
@@ -119,7 +131,7 @@ int playHere(const Call& call, TableOptions options, std::uint64_t random) {
         std::cout << "ready to play" << std::endl;
         return 0;
     }
-    playOnScreen(table);
+    playOnScreen(table, call.announce ? announcer(table.app()) : nullptr);
     return 0;
 }
 

@@ -177,7 +177,7 @@ Millis restUntilDue(const App& app, Millis now, Millis last_frame) {
 
 }  // namespace
 
-void playOnScreen(Table& table) {
+void playOnScreen(Table& table, const std::function<void()>& shown) {
     Millis away = 0;  // time in which the game could not be seen, and which it does not count
     const auto ticks = [&away] { return static_cast<Millis>(SDL_GetTicks64()) - away; };
     table.canvas().show(table.app().frame(ticks()), table.screen());
@@ -202,6 +202,7 @@ void playOnScreen(Table& table) {
         }
         last_frame = ticks();
         table.show(last_frame);
+        if (shown) shown();
     }
 }
 

@@ -81,7 +81,8 @@ class Table {
     bool hidden_ = false;
 };
 
-/// Plays on a screen until the window or an adult closes it.
-void playOnScreen(Table& table);
+/// Plays on a screen until the window or an adult closes it. `shown`: called after each frame that
+/// was looked at, drawn or not.
+void playOnScreen(Table& table, const std::function<void()>& shown = {});
 
 }  // namespace wrenlet::game

@@ -87,6 +87,7 @@ const char* const kUsage =
     "for trying and testing:\n"
     "  --seed N                       of the first session's chances\n"
     "  --first-frame                  show one frame and end; tells how quick the start is\n"
+    "  --announce                     write where the game stands, and what lies where\n"
     "  --off-screen --child-script FILE [--pictures DIR] [--announce]\n"
     "                                 a scripted child plays, as fast as the machine can\n";
 
