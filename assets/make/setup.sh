@@ -30,6 +30,7 @@ needs() {
     module  libebur128  libebur128-dev        libebur128-devel    libebur128
     module  sndfile     libsndfile1-dev       libsndfile-devel    libsndfile
     module  samplerate  libsamplerate0-dev    libsamplerate-devel libsamplerate
+    module  libexif     libexif-dev           libexif-devel       libexif
     other   -           libpocketsphinx-dev   pocketsphinx-devel  -
     other   -           pocketsphinx-en-us    pocketsphinx-models -
     other   -           nlohmann-json3-dev    json-devel          nlohmann-json

@@ -8,7 +8,7 @@
 #include <memory>
 #include <vector>
 
-#include "content/pack/text_rules.hpp"
+#include "content/pack/svg_check.hpp"
 
 namespace wrenlet::pack {
 namespace {
@@ -73,66 +73,6 @@ ClipCheck checkSound(std::string_view bytes, bool to_the_end) {
     return {"", seconds};
 }
 
-std::string lowered(std::string_view text) {
-    std::string out(text);
-    std::transform(out.begin(), out.end(), out.begin(),
-                   [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-    return out;
-}
-
-/// The text after a declaration, comments and blanks: where an SVG's first tag stands.
-std::string_view afterProlog(std::string_view text) {
-    if (text.substr(0, 3) == "\xEF\xBB\xBF") text.remove_prefix(3);
-    while (true) {
-        while (!text.empty() && std::isspace(static_cast<unsigned char>(text.front())))
-            text.remove_prefix(1);
-        const bool declaration = text.substr(0, 5) == "<?xml";
-        const bool comment = text.substr(0, 4) == "<!--";
-        if (!declaration && !comment) return text;
-        const std::string_view close = declaration ? "?>" : "-->";
-        const std::size_t end = text.find(close, 4);
-        if (end == std::string_view::npos) return {};
-        text.remove_prefix(end + close.size());
-    }
-}
-
-/// True iff every `opening` (such as href=" or url() is followed by "#", a place in the picture.
-bool staysInside(const std::string& svg, std::string_view opening) {
-    for (std::size_t at = svg.find(opening); at != std::string::npos;
-         at = svg.find(opening, at + 1)) {
-        std::size_t next = at + opening.size();
-        while (next < svg.size() && std::strchr("= \t\r\n\"'", svg[next])) ++next;
-        if (next >= svg.size() || svg[next] != '#') return false;
-    }
-    return true;
-}
-
-bool hasHandler(const std::string& svg) {
-    for (std::size_t at = svg.find("on"); at != std::string::npos; at = svg.find("on", at + 1)) {
-        if (at == 0 || !std::isspace(static_cast<unsigned char>(svg[at - 1]))) continue;
-        std::size_t next = at;
-        while (next < svg.size() && std::isalpha(static_cast<unsigned char>(svg[next]))) ++next;
-        while (next < svg.size() && std::isspace(static_cast<unsigned char>(svg[next]))) ++next;
-        if (next < svg.size() && svg[next] == '=') return true;
-    }
-    return false;
-}
-
-std::string whyNoSvg(std::string_view bytes) {
-    if (!letters(bytes)) return "is not readable as an SVG picture";
-    const std::string svg = lowered(bytes);
-    if (svg.find("<!doctype") != std::string::npos || svg.find("<!entity") != std::string::npos)
-        return "has declarations that no picture needs";
-    for (const std::string_view tag : {"<script", "<foreignobject", "<image", "<iframe", "<style",
-                                       "<animate", "<set", "javascript:"})
-        if (svg.find(tag) != std::string::npos)
-            return "has something in it that is no drawing (" + std::string(tag) + ")";
-    if (hasHandler(svg)) return "has something in it that runs";
-    if (!staysInside(svg, "href") || !staysInside(svg, "url(")) return "points outside itself";
-    if (svg.rfind("</svg>") == std::string::npos) return "is cut short";
-    return "";
-}
-
 unsigned bigEndian(std::string_view bytes, std::size_t at) {
     unsigned value = 0;
     for (std::size_t i = 0; i < 4; ++i)
@@ -164,8 +104,6 @@ ClipCheck checkClipWhole(std::string_view bytes) {
 std::string whyNoPicture(std::string_view bytes) {
     if (bytes.size() > kMostPictureBytes) return "is larger than 1 MB";
     if (bytes.substr(0, 8) == "\x89PNG\r\n\x1A\n") return whyNoPng(bytes);
-    const std::string_view first = afterProlog(bytes);
-    if (lowered(first.substr(0, 4)) != "<svg") return "is no picture";
     return whyNoSvg(bytes);
 }
 

@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "editor/unit/aside.hpp"
+#include "editor/unit/own_picture.hpp"
 #include "editor/unit/unit_at_work.hpp"
 #include "editor/unit/unit_folder.hpp"
 #include "editor/unit/unit_look.hpp"
@@ -27,6 +28,7 @@ struct Workbench {
     Aside& looking;
     Aside& saving;
     std::function<void()> wake;  // something is done aside; called from there
+    DrawSvg draw_svg = {};       // none: no SVG of her own is taken
 };
 
 class OpenUnit {

@@ -40,6 +40,13 @@ void WordsPlace::move(int by, const OpenUnit& unit) {
     in_hand = all[static_cast<std::size_t>(to)];
 }
 
+void WordsPlace::choosePicture(const OpenUnit& unit) {
+    if (isChoosingPicture())
+        choosing.reset();
+    else if (!in_hand.is_sentence && !in_hand.id.empty() && unit.canChange())
+        choosing = PictureChoice::of(in_hand.id, unit);
+}
+
 void WordsPlace::add(OpenUnit& unit, std::string_view where) {
     if (!unit.canChange() || typed.empty()) return;
     std::string first;

@@ -5,6 +5,8 @@
 #include <ctime>
 #include <system_error>
 
+#include "editor/windows/svg.hpp"
+
 namespace wrenlet::desk {
 
 namespace {
@@ -57,6 +59,7 @@ std::unique_ptr<Bench> openBench(const std::filesystem::path& assets,
     }
     bench->workbench.who = sinceWhen(now_ms);
     bench->workbench.wake = std::move(wake);
+    bench->workbench.draw_svg = drawnSvg;
     return bench;
 }
 

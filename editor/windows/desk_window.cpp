@@ -41,10 +41,18 @@ void DeskWindow::drop(const std::filesystem::path& path) {
     std::error_code error;
     if (std::filesystem::is_directory(path, error) || unit_ == nullptr)
         openClassroom(path);
+    else if (isMeantAsPicture(path))
+        takePicture(path);
     else if (place_ == Place::booth && booth_)
         booth_->takeFile(path);
     else
         addFrom(path);
+}
+
+void DeskWindow::takePicture(const std::filesystem::path& file) {
+    place_ = Place::words;
+    own_pictures_->take(file, words_.in_hand.is_sentence ? "" : words_.in_hand.id);
+    words_.choosing.reset();
 }
 
 void DeskWindow::addFrom(const std::filesystem::path& file) {
@@ -71,6 +79,7 @@ void DeskWindow::showUnit(Result<std::unique_ptr<OpenUnit>> opened) {
     if (!unit_->unit().words.empty())
         words_.in_hand = {pack::wordId(unit_->unit().words.front()), false};
     unit_->step(surroundings_.now_ms());
+    own_pictures_ = std::make_unique<OwnPictures>(*unit_);
     const BoothSound& sound = surroundings_.sound;
     if (sound.checking)
         booth_ = std::make_unique<Booth>(
@@ -102,6 +111,7 @@ void DeskWindow::closeUnit() {
     finish();
     hand_out_.reset();
     booth_.reset();
+    own_pictures_.reset();
     unit_.reset();
     words_ = {};
     place_ = Place::words;
@@ -109,6 +119,9 @@ void DeskWindow::closeUnit() {
 }
 
 void DeskWindow::step() {
+    if (own_pictures_)
+        if (auto problems = own_pictures_->step(); !problems.empty())
+            words_.not_taken = std::move(problems);
     if (unit_) unit_->step(surroundings_.now_ms());
     if (booth_) booth_->step(surroundings_.now_ms());
     if (hand_out_) hand_out_->step(surroundings_.now_ms());

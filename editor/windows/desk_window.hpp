@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "editor/document/desk.hpp"
+#include "editor/unit/own_pictures.hpp"
 #include "editor/windows/type_atlas.hpp"
 #include "editor/windows/ui.hpp"
 #include "editor/windows/view.hpp"
@@ -48,7 +49,7 @@ class DeskWindow {
     /// Draws one frame of so many pixels into the current context, between NewFrame and Render.
     void frame(float pixel_width, float pixel_height, float scale, const TypeAtlas& atlas);
 
-    /// What was dropped on the window: a classroom folder, or a list of words.
+    /// What was dropped on the window: a classroom folder, a picture, a recording, a list of words.
     void drop(const std::filesystem::path& path);
     void go(Place place);
     Place place() const { return place_; }
@@ -58,9 +59,11 @@ class DeskWindow {
     OpenUnit* unit() { return unit_.get(); }
     Booth* booth() { return booth_.get(); }
     HandOutPlace* handOut() { return hand_out_.get(); }
-    /// Whether frames are wanted at the screen's rate: while it listens or makes a pack.
+    /// Whether frames are wanted at the screen's rate: while it listens, makes a pack or brings up
+    /// pictures.
     bool wantsFrames() const {
-        return (booth_ && booth_->wantsFrames()) || (hand_out_ && hand_out_->isBuilding());
+        return (booth_ && booth_->wantsFrames()) || (hand_out_ && hand_out_->isBuilding()) ||
+               (words_.isChoosingPicture() && !words_.choosing->all_shown);
     }
     WordsPlace& words() { return words_; }
 
@@ -81,6 +84,7 @@ class DeskWindow {
     void closeUnit();
     void openClassroom(const std::filesystem::path& folder);
     void addFrom(const std::filesystem::path& file);
+    void takePicture(const std::filesystem::path& file);
     void showUnit(Result<std::unique_ptr<OpenUnit>> opened);
 
     Desk desk_;
@@ -90,7 +94,8 @@ class DeskWindow {
     SoundsScroll sounds_;
     Place place_ = Place::klass;
     std::unique_ptr<OpenUnit> unit_;
-    std::unique_ptr<Booth> booth_;  // of that unit
+    std::unique_ptr<OwnPictures> own_pictures_;  // of that unit
+    std::unique_ptr<Booth> booth_;               // of that unit
     QueueScroll queue_scroll_;
     std::unique_ptr<HandOutPlace> hand_out_;  // of that unit
     WordsPlace words_;

@@ -108,6 +108,7 @@ void drawEmptyPage(View& view);
 void drawWordsPage(View& view);
 void drawWordList(View& view, const Area& area);
 void drawWordPane(View& view, const Area& area);
+void drawPictureChooser(View& view, const Area& area);  // REQUIRES: words.choosing
 void drawBoothPage(View& view);
 void drawHandOutPage(View& view);
 void drawTakeCard(View& view, const Area& area);  // the last take, its wave and what was found

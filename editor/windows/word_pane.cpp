@@ -39,6 +39,9 @@ float drawTop(View& view, const WordLook& word, const Area& area) {
     const float x = area.x + kPad;
     const int pixels = static_cast<int>(kPicture * ui.scale());
     const Area frame{x, area.y + 16, kPicture, kPicture};
+    const auto press = ui.press("picture", frame);
+    if (press.pressed)
+        view.later([&words = view.words, unit = view.unit] { words.choosePicture(*unit); });
     const ImTextureID texture = word.picture.empty() || view.pictures == nullptr
                                     ? nullptr
                                     : view.pictures->picture("word:" + word.picture, pixels);
@@ -49,6 +52,8 @@ float drawTop(View& view, const WordLook& word, const Area& area) {
         ui.edge(frame.inset(2), kEdge, 10);
         ui.text(Type::note, frame.middleX(), frame.middleY(), kSoft, "no picture", Align::middle);
     }
+    if (press.hovered && view.unit->canChange()) ui.edge(frame, kDeep, 10, 2);
+    if (press.held) ui.focusRing(frame, 10);
     const float right = frame.right() + 14;
     const float room = area.right() - right - kPad;
     const Type type = ui.width(Type::in_hand, word.text) <= room ? Type::in_hand : Type::place;
@@ -187,6 +192,10 @@ void drawWordPane(View& view, const Area& area) {
     const float x = area.x + kPad, width = area.width - 2 * kPad;
     float y = area.y + drawTop(view, *word, area);
     // what does not fit scrolls
+    if (view.words.isChoosingPicture()) {
+        drawPictureChooser(view, {x, y, width, area.bottom() - y - 12});
+        return;
+    }
     const Area rest{area.x, y, area.width, area.bottom() - y - 48};
     ImGui::SetCursorScreenPos({rest.x * ui.scale(), rest.y * ui.scale()});
     ImGui::BeginChild("word in hand", {rest.width * ui.scale(), rest.height * ui.scale()}, false,

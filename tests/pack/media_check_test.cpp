@@ -25,6 +25,23 @@ TEST_CASE("What runs, leads outside or declares entities is no picture") {
     CHECK(whyNoPicture("<svg>" + std::string(2 << 20, ' ') + "</svg>") != "");
 }
 
+// Each of these keeps SDL_image 2.6's SVG reader busy for longer than anybody waits.
+TEST_CASE("A drawing that would not end is no picture") {
+    const auto drawn = [](const std::string& inside) {
+        return whyNoPicture("<svg viewBox=\"0 0 100 100\">" + inside + "</svg>");
+    };
+    CHECK(drawn("<path d=\"M0 0L1e8 0\" stroke-dasharray=\".0001\"/>") != "");
+    CHECK(drawn("<path d=\"M0 0L1e8 0\" style=\"stroke:#000;stroke-dasharray: 1e-4\"/>") != "");
+    CHECK(drawn("<path d=\"M0 0L9 0\" style=\"stroke-dasharray:none\"/>") == "");
+    std::string path, shapes;
+    for (int i = 0; i < 5000; ++i) path += "L" + std::to_string(i % 97) + " 5";
+    for (int i = 0; i < 5000; ++i) shapes += "<path d=\"M0 0h99v99z\"/>";
+    CHECK(drawn("<path d=\"M0 0" + path + "\"/>") != "");
+    CHECK(drawn("<path d='M0 0" + path.substr(0, path.size() / 8) + "'/>") == "");
+    CHECK(drawn(shapes) != "");
+    CHECK(drawn(shapes.substr(0, shapes.size() / 8)) == "");
+}
+
 TEST_CASE("A PNG has a header, an end and a bounded size") {
     const auto png = [](const std::string& width) {
         return std::string("\x89PNG\r\n\x1A\n\0\0\0\rIHDR", 16) + width +
