@@ -58,7 +58,7 @@ constexpr const char* kFarm =
 /// The Words page in its states, of an invented unit that is thrown away after.
 bool wordsPictures(const std::filesystem::path& folder, DeskOptions options) {
     const std::filesystem::path room = folder / "room";
-    const auto bench = openBench(options.assets, room / "aside", demo::kNowMs, [] {});
+    const auto bench = openBench(options.assets, folder / "aside", demo::kNowMs, [] {});
     if (!bench) {
         std::cerr << "The word lists are not where they should be.\n";
         return false;
@@ -71,12 +71,14 @@ bool wordsPictures(const std::filesystem::path& folder, DeskOptions options) {
         const char* typed;
         const char* in_hand;
         const char* box;
+        const char* sought = nullptr;  // among the pictures
     };
-    constexpr std::array<State, 5> kStates{{
+    constexpr std::array<State, 6> kStates{{
         {"words", kFarm, "fox", ""},
         {"words-to-decide", kFarm, "bow", ""},
         {"words-unknown", kFarm, "frohg", "barn, horse"},
         {"words-not-taken", "pig, h3n, c\u00f4w, goat", "pig", ""},
+        {"words-picture", kFarm, "hen", "", "c"},
         {"words-empty", "", "", ""},
     }};
     for (const State& state : kStates) {
@@ -95,6 +97,10 @@ bool wordsPictures(const std::filesystem::path& folder, DeskOptions options) {
                 window.words().add(*window.unit());
                 window.words().typed = state.box;
                 window.words().in_hand = {state.in_hand, false};
+                if (state.sought == nullptr) return true;
+                window.words().choosePicture(*window.unit());
+                window.words().choosing->sought = state.sought;
+                window.words().choosing->shown = 20;  // as after some frames
                 return true;
             };
             if (pictureWith(opened, options, demo::kNowMs, &workbench, prepare, std::cerr) != 0)
@@ -127,7 +133,7 @@ bool packInHand(DeskWindow& window, bool second) {
 /// The Booth page: before it begins, while it listens, and with something found.
 bool boothPictures(const std::filesystem::path& folder, DeskOptions options) {
     const std::filesystem::path room = folder / "room";
-    const auto bench = openBench(options.assets, room / "aside", demo::kNowMs, [] {});
+    const auto bench = openBench(options.assets, folder / "aside", demo::kNowMs, [] {});
     if (!bench) return false;
     AtOnce at_once;
     const Workbench workbench{
@@ -184,7 +190,7 @@ bool boothPictures(const std::filesystem::path& folder, DeskOptions options) {
             };
             std::ofstream(room / "class.json") << pack::writeClassList(opened.list);
             if (pictureWith(opened, options, demo::kNowMs, &workbench, prepare, std::cerr, sound,
-                            {&at_once, &bench->voice}) != 0)
+                            {&at_once, ClipMaking{bench->voice, 2, bench->clips.get()}}) != 0)
                 return false;
             std::cout << options.picture.string() << "\n";
             std::filesystem::remove_all(room, ignored);
