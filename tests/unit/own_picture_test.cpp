@@ -4,8 +4,7 @@
 #include <stb/stb_image.h>
 #include <stb/stb_image_write.h>
 
-#include <random>
-
+#include "content/common/random.hpp"
 #include "content/pack/media_check.hpp"
 
 using namespace wrenlet;
@@ -150,14 +149,14 @@ TEST_CASE("Own pictures: a drawing is drawn once, and one that would not end is 
 }
 
 TEST_CASE("Own pictures: damaged files give a problem or a picture, never harm") {
-    std::mt19937 random(7);
+    Random random(7);
     std::size_t refused = 0;
     for (const std::string& whole : {held(jpeg(64, 48), 6), png(64, 48)})
         for (int i = 0; i < 400; ++i) {
             std::string bytes = whole;
-            if (i % 2 == 0) bytes.resize(random() % bytes.size());
+            if (i % 2 == 0) bytes.resize(random.next() % bytes.size());
             for (int k = 0; k < i % 7 && !bytes.empty(); ++k)
-                bytes[random() % bytes.size()] = static_cast<char>(random());
+                bytes[random.next() % bytes.size()] = static_cast<char>(random.next());
             const auto tidied = tidiedPicture(bytes, "x.jpg", {});
             refused += !tidied.ok();
             if (tidied.ok())
