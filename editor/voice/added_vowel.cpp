@@ -24,6 +24,8 @@ constexpr double kShortest = 0.035;  // s
 constexpr std::size_t kBridged = 1;  // frames inside a vowel that may look like none
 constexpr std::size_t kBurst = 2;    // frames from the loudest hiss to where the burst is over
 constexpr double kAround = 0.2;      // s of the take looked at beside speech
+constexpr double kStillAgain = 0.3;  // VoiceFrame::again of a voice that comes or goes
+constexpr double kStillUnder = 24;   // dB that it may lie under the vowel's loudest moment
 
 double db(double power) {
     return 10 * std::log10(power + 1e-15);
@@ -98,6 +100,25 @@ Frames longestVowel(const Clip& clip) {
     return best;
 }
 
+/// The vowel as far as the voice goes on around what is surely one: where it may be cut off. A
+/// sound that hums itself goes on the same way, so there what is sure is all.
+Frames wholeVowel(const Clip& clip, Frames sure) {
+    if (clip.hums || sure.count == 0) return sure;
+    std::size_t first = sure.begin, last = sure.begin + sure.count - 1;
+    double loudest = -200;
+    for (std::size_t i = first; i <= last; ++i)
+        loudest = std::max(loudest, db(clip.frames[i].low + clip.frames[i].mid));
+    const auto goes_on = [&](std::size_t i) {
+        const VoiceFrame& frame = clip.frames[i];
+        const double low_and_mid = frame.low + frame.mid;
+        return frame.again > kStillAgain && db(low_and_mid) > loudest - kStillUnder &&
+               db(frame.mid / low_and_mid) > kMuffled && low_and_mid > frame.high;
+    };
+    while (first > 0 && goes_on(first - 1)) --first;
+    while (last + 1 < clip.frames.size() && goes_on(last + 1)) ++last;
+    return {first, last + 1 - first};
+}
+
 }  // namespace
 
 bool isWithoutVowel(const pack::VoiceNeed& need) {
@@ -119,11 +140,12 @@ std::optional<Finding> addedVowel(const Pcm& take, const HeardSpeech& heard,
     const Stretch looked = widened(heard.all(), kAround, take);
     const std::vector<VoiceFrame> frames = voiceFrames(cutOut(take, looked));
     const Clip clip(frames, std::any_of(need.sounds.begin(), need.sounds.end(), hums));
-    const auto [best_begin, best] = longestVowel(clip);
-    const double length = static_cast<double>(best) * kVoiceFrame;
-    if (length < kShortest - 1e-9) return std::nullopt;
+    const Frames sure = longestVowel(clip);
+    if (static_cast<double>(sure.count) * kVoiceFrame < kShortest - 1e-9) return std::nullopt;
+    const Frames whole = wholeVowel(clip, sure);
+    const double length = static_cast<double>(whole.count) * kVoiceFrame;
     const double begin = static_cast<double>(looked.begin) / take.rate +
-                         static_cast<double>(best_begin) * kVoiceFrame;
+                         static_cast<double>(whole.begin) * kVoiceFrame;
     return Finding{Trouble::added_vowel, begin, begin + length, length, {}};
 }
 

@@ -4,9 +4,11 @@
 #include <cmath>
 #include <vector>
 
+#include "editor/voice/added_vowel.hpp"
 #include "editor/voice/audio_file.hpp"
 #include "editor/voice/demo_voice.hpp"
 #include "editor/voice/loudness.hpp"
+#include "editor/voice/take.hpp"
 #include "editor/voice/trim.hpp"
 #include "tests/fixtures/dictionary.hpp"
 
@@ -160,4 +162,41 @@ TEST_CASE("Audio files: an encoded clip keeps its length to the frame") {
     REQUIRE(bytes.ok());
     CHECK(bytes.value().compare(0, 4, "OggS") == 0);
     CHECK(atRate(Pcm{std::vector<float>(1600, 0.1f), 16000}, 48000).samples.size() == 4800);
+}
+
+// The truth is known because the two are laid end to end: a consonant alone, then an "uh" alone.
+TEST_CASE("Demo voice: the whole of an added vowel is marked, and cutting it off leaves none") {
+    const DemoVoice voice(fixtures::dictionary());
+    const auto said = [&](speech::Phoneme phoneme, speech::Stress stress) {
+        return voice.say({"sound:x", "x", {{phoneme, stress}}, pack::VoiceNeed::Kind::sound});
+    };
+    const Pcm uh = said(speech::Phoneme::ah, speech::Stress::primary);
+    using speech::Phoneme;
+    for (const Phoneme phoneme : {Phoneme::p, Phoneme::b, Phoneme::t, Phoneme::d, Phoneme::k,
+                                  Phoneme::g, Phoneme::f, Phoneme::s, Phoneme::sh, Phoneme::th}) {
+        CAPTURE(std::string(speech::ipa(phoneme)));
+        const Pcm alone = said(phoneme, speech::Stress::none);
+        Pcm take{std::vector<float>(kClipRate / 2, 0.f), kClipRate};
+        for (const Pcm* part : {&alone, &uh})
+            take.samples.insert(take.samples.end(), part->samples.begin(), part->samples.end());
+        take.samples.insert(take.samples.end(), kClipRate / 2, 0.f);
+        const pack::VoiceNeed need{
+            "sound:x", "x", {{phoneme, speech::Stress::none}}, pack::VoiceNeed::Kind::sound};
+        const HeardSpeech heard = heardIn(take);
+        const auto found = addedVowel(take, heard, need);
+        REQUIRE(found);
+        const Stretch voiced = heardIn(uh).all();
+        const double begin = 0.5 + alone.seconds() + double(voiced.begin) / kClipRate;
+        const double end = 0.5 + alone.seconds() + double(voiced.end) / kClipRate;
+        CAPTURE(begin);
+        CAPTURE(end);
+        CAPTURE(found->begin_s);
+        CAPTURE(found->end_s);
+        CHECK(found->begin_s < begin + 0.04);
+        CHECK(found->begin_s > begin - 0.06);
+        CHECK(found->end_s > end - 0.08);
+        const CheckedTake checked = checkedTake(take, need);
+        const Stretch left = endsWithout(checked, *found);
+        CHECK_FALSE(addedVowel(cutOut(take, left), heardIn(cutOut(take, left)), need));
+    }
 }
