@@ -85,7 +85,8 @@ class Reader {
         }
         if (!parts.empty() && parts.size() == word.compound.size()) return speech::joined(parts);
         problems_.push_back({where, inQuotes(word.text) + " is not in our word list.",
-                             "Change it, or give its sounds yourself (\"sounds\")."});
+                             "Change it, or give its sounds: at the desk under Words, in a file as "
+                             "\"sounds\"."});
         return {};
     }
 
