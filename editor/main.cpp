@@ -19,15 +19,20 @@ struct NamedCommand {
 };
 
 constexpr NamedCommand kCommands[] = {
-    {"build", buildCommand}, {"check", checkCommand}, {"progress", progressCommand},
-    {"word", wordCommand},   {"rhyme", rhymeCommand}, {"items", itemsCommand},
-    {"lint", lintCommand},
+    {"build", buildCommand},   {"check", checkCommand},   {"progress", progressCommand},
+    {"word", wordCommand},     {"rhyme", rhymeCommand},   {"items", itemsCommand},
+    {"lint", lintCommand},     {"groups", groupsCommand}, {"lesson", lessonCommand},
+    {"report", reportCommand},
 };
 
 constexpr std::string_view kUsage =
     "wrenlet-desk build UNIT.json --out PACK.zip [--version N]   make a pack of a unit\n"
     "wrenlet-desk check PACK.zip [--json]                        look whether a pack is good\n"
     "wrenlet-desk progress CLASSROOM [--json]                    what the children's answers say\n"
+    "wrenlet-desk groups CLASSROOM [--json] [--html FILE]        who belongs together tomorrow\n"
+    "wrenlet-desk lesson CLASSROOM [--json] [--html FILE]        ten minutes aloud for all\n"
+    "wrenlet-desk report CLASSROOM --child NAME --html FILE\n"
+    "             [--for family|specialist]                      one child on one page\n"
     "wrenlet-desk word WORD... [--json]                          how words are said\n"
     "wrenlet-desk rhyme A B [--accent NAME]... [--json]          whether two words rhyme\n"
     "wrenlet-desk items UNIT.json --skill SKILL [--json]         what its words can ask\n"

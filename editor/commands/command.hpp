@@ -20,6 +20,9 @@ struct Console {
 int buildCommand(std::span<const std::string> args, Console console);  // UNIT.json --out PACK.zip
 int checkCommand(std::span<const std::string> args, Console console);  // PACK.zip [--json]
 int progressCommand(std::span<const std::string> args, Console console);  // CLASSROOM [--json]
+int groupsCommand(std::span<const std::string> args, Console console);    // CLASSROOM [--json]
+int lessonCommand(std::span<const std::string> args, Console console);    // CLASSROOM [--json]
+int reportCommand(std::span<const std::string> args, Console console);    // CLASSROOM --child NAME
 int wordCommand(std::span<const std::string> args, Console console);      // WORD... [--json]
 int rhymeCommand(std::span<const std::string> args, Console console);     // A B [--accent NAME]...
 int itemsCommand(std::span<const std::string> args, Console console);     // UNIT.json --skill SKILL
