@@ -22,7 +22,7 @@ constexpr NamedCommand kCommands[] = {
     {"build", buildCommand},   {"check", checkCommand},   {"progress", progressCommand},
     {"word", wordCommand},     {"rhyme", rhymeCommand},   {"items", itemsCommand},
     {"lint", lintCommand},     {"groups", groupsCommand}, {"lesson", lessonCommand},
-    {"report", reportCommand},
+    {"report", reportCommand}, {"export", exportCommand},
 };
 
 constexpr std::string_view kUsage =
@@ -33,6 +33,8 @@ constexpr std::string_view kUsage =
     "wrenlet-desk lesson CLASSROOM [--json] [--html FILE]        ten minutes aloud for all\n"
     "wrenlet-desk report CLASSROOM --child NAME --html FILE\n"
     "             [--for family|specialist]                      one child on one page\n"
+    "wrenlet-desk export CLASSROOM [--csv FILE] [--xapi FILE]\n"
+    "             [--progress FILE]                              answers for other programs\n"
     "wrenlet-desk word WORD... [--json]                          how words are said\n"
     "wrenlet-desk rhyme A B [--accent NAME]... [--json]          whether two words rhyme\n"
     "wrenlet-desk items UNIT.json --skill SKILL [--json]         what its words can ask\n"

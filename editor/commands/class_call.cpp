@@ -21,6 +21,8 @@ std::optional<ClassCall> classCallOf(std::span<const std::string> args, std::str
             call.csv = args[++i];
         } else if (arg == "--xapi" && has_value) {
             call.xapi = args[++i];
+        } else if (arg == "--progress" && has_value) {
+            call.progress = args[++i];
         } else if (arg == "--child" && has_value) {
             call.child = args[++i];
         } else if (arg == "--for" && has_value &&

@@ -14,9 +14,9 @@ namespace wrenlet::desk {
 struct ClassCall {
     std::filesystem::path folder;
     bool json = false;
-    std::string html, csv, xapi;  // files to write; empty: none
-    std::string child;            // a name or an id; empty: all
-    bool for_specialist = false;  // else for the family
+    std::string html, csv, xapi, progress;  // files to write; empty: none
+    std::string child;                      // a name or an id; empty: all
+    bool for_specialist = false;            // else for the family
 };
 
 /// Nothing, with `use` said on `err`, when the words are off.

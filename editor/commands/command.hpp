@@ -22,6 +22,7 @@ int checkCommand(std::span<const std::string> args, Console console);  // PACK.z
 int progressCommand(std::span<const std::string> args, Console console);  // CLASSROOM [--json]
 int groupsCommand(std::span<const std::string> args, Console console);    // CLASSROOM [--json]
 int lessonCommand(std::span<const std::string> args, Console console);    // CLASSROOM [--json]
+int exportCommand(std::span<const std::string> args, Console console);    // CLASSROOM --csv FILE
 int reportCommand(std::span<const std::string> args, Console console);    // CLASSROOM --child NAME
 int wordCommand(std::span<const std::string> args, Console console);      // WORD... [--json]
 int rhymeCommand(std::span<const std::string> args, Console console);     // A B [--accent NAME]...
