@@ -70,9 +70,12 @@ struct App::State {
         toBadges();
         main->standAtOnce();
         setVolume();
-        if (!setting.tablet.paused) return;
-        back();
-        over->standAtOnce();
+        if (options.tries_out) {
+            tryOut();
+        } else if (setting.tablet.paused) {
+            back();
+            over->standAtOnce();
+        }
     }
 
     Scene& scene() { return over ? *over : *main; }
@@ -107,6 +110,11 @@ struct App::State {
     void unlocked(const std::string& id) {
         const pack::Child* child = parts.list.child(id);
         if (child == nullptr) return;
+        beginTurn(id);
+        show(std::make_unique<WelcomeScene>(setting, layout, *child, turn->growth(false)));
+    }
+
+    void beginTurn(const std::string& id) {
         const std::uint64_t seed =
             stepSeed(options.seed.value_or(static_cast<std::uint64_t>(parts.clock.unixMillis())),
                      ++sessions);
@@ -114,7 +122,12 @@ struct App::State {
                                                 parts.clock, plan(), parts.list.settings.focus},
                                       id, seed);
         met.clear();
-        show(std::make_unique<WelcomeScene>(setting, layout, *child, turn->growth(false)));
+    }
+
+    /// Nobody's turn: no badge, no welcome, no ending.
+    void tryOut() {
+        beginTurn(next);
+        round(0);
     }
 
     practice::SessionPlan plan() const {
@@ -125,6 +138,10 @@ struct App::State {
 
     void round(Millis now) {
         if (!turn) return toBadges();
+        if (turn->isOver() && options.tries_out) {
+            closing = true;
+            return;
+        }
         if (turn->isOver()) return ending();
         if (auto* running = dynamic_cast<RoundScene*>(main.get()))
             if (running->goOn(now)) return;
@@ -216,6 +233,11 @@ struct App::State {
     }
 
     void grant(const Wish& wish, Millis now) {
+        const bool is_end = wish.kind == Wish::Kind::go_on || wish.kind == Wish::Kind::question;
+        if (options.tries_out && is_end) {
+            closing = true;
+            return;
+        }
         switch (wish.kind) {
             case Wish::Kind::play:
                 return play(wish.child);

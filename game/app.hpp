@@ -25,6 +25,7 @@ namespace wrenlet::game {
 struct AppOptions {
     std::optional<std::uint64_t> seed;  // of the next session; drawn from the clock when absent
     TabletSettings tablet{};            // until an adult sets it otherwise
+    bool tries_out = false;  // begins with the pack's question, and is over when that is answered
 };
 
 /// What the app is handed. All must outlive it.

@@ -7,6 +7,7 @@
 #include <future>
 #include <iostream>
 #include <memory>
+#include <nlohmann/json.hpp>
 #include <optional>
 #include <string>
 #include <vector>
@@ -17,6 +18,7 @@
 #include "game/sdl/assets.hpp"
 #include "game/sdl/script_run.hpp"
 #include "game/sdl/table.hpp"
+#include "game/sdl/try_out.hpp"
 #include "game/start/call.hpp"
 
 namespace {
@@ -135,6 +137,29 @@ int playHere(const Call& call, TableOptions options, std::uint64_t random) {
     return 0;
 }
 
+/// One question for the teacher. Of a picture, what is said is printed for the desk.
+int tryOut(const Call& call, std::uint64_t random) {
+    TryOut tried;
+    tried.pack = call.tried;
+    tried.item = call.item;
+    tried.assets = assetsFolder();
+    tried.tablet = call.over({});
+    tried.random = random;
+    tried.width = call.width.value_or(tried.width);
+    tried.height = call.height.value_or(tried.height);
+    if (call.drawn.empty()) {
+        const Result<Done> played = playTried(tried);
+        return played.ok() ? 0 : fail(played.problems(), false);
+    }
+    const Result<Still> still = drawStill(tried, call.drawn);
+    if (!still.ok()) return fail(still.problems(), true);
+    nlohmann::json said = nlohmann::json::array();
+    for (const Spoken& spoken : still.value().said)
+        said.push_back({{"clip", spoken.clip}, {"gap_ms", spoken.gap_before}});
+    std::cout << nlohmann::json{{"place", still.value().place}, {"said", said}}.dump() << "\n";
+    return 0;
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -147,6 +172,7 @@ int main(int argc, char** argv) {
     const auto since = std::chrono::system_clock::now().time_since_epoch();
     const std::uint64_t random = Random(static_cast<std::uint64_t>(since.count())).next() ^
                                  reinterpret_cast<std::uintptr_t>(argv);
+    if (!call->tried.empty()) return tryOut(*call, random);
     TableOptions options;
     options.window.off_screen = call->off_screen;
     options.window.full_screen = call->full_screen;

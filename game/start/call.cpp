@@ -14,6 +14,17 @@ std::optional<int> wholeWithin(const std::string& text, int least, int most) {
     return value >= least && value <= most ? std::optional(value) : std::nullopt;
 }
 
+constexpr int kLeastSide = 160, kMostSide = 8192;  // px
+
+/// "1280x800"
+bool readSize(const std::string& text, Call& call) {
+    const std::size_t cross = text.find('x');
+    if (cross == std::string::npos) return false;
+    call.width = wholeWithin(text.substr(0, cross), kLeastSide, kMostSide);
+    call.height = wholeWithin(text.substr(cross + 1), kLeastSide, kMostSide);
+    return call.width && call.height;
+}
+
 std::optional<Millis> paceOf(const std::string& text) {
     char* end = nullptr;
     const double seconds = std::strtod(text.c_str(), &end);
@@ -50,6 +61,14 @@ bool readOption(const std::string& arg, const std::string& value, Call& call) {
         call.script = value;
     else if (arg == "--pictures")
         call.pictures = value;
+    else if (arg == "--try")
+        call.tried = value;
+    else if (arg == "--item")
+        call.item = value;
+    else if (arg == "--draw")
+        call.drawn = value;
+    else if (arg == "--size")
+        return readSize(value, call);
     else if (arg == "--seed") {
         std::uint64_t seed = 0;
         const auto [end, error] = std::from_chars(value.data(), value.data() + value.size(), seed);
@@ -84,6 +103,10 @@ const char* const kUsage =
     "  --minutes N                    of a session, 5 to 8\n"
     "  --switch SECONDS               for one switch: how long the mark stands, 1 to 5\n"
     "  --captions                     what is said, written small for an adult\n"
+    "wrenlet --try PACK.zip           one question of a pack, played once; nothing is kept of it\n"
+    "  --item ID                      which one; the first when not said\n"
+    "  --size WxH                     of the window or the picture, px\n"
+    "  --draw PNG                     draws it as the child first sees it, and plays nothing\n"
     "for trying and testing:\n"
     "  --seed N                       of the first session's chances\n"
     "  --first-frame                  show one frame and end; tells how quick the start is\n"
@@ -117,7 +140,9 @@ std::optional<Call> callOf(const std::vector<std::string>& args) {
             return std::nullopt;
         }
     }
-    if (call.classroom.empty() || call.off_screen != !call.script.empty()) return std::nullopt;
+    const bool tries = !call.tried.empty();
+    if (tries == !call.classroom.empty() || (!tries && !call.drawn.empty())) return std::nullopt;
+    if (call.off_screen != !call.script.empty()) return std::nullopt;
     return call;
 }
 

@@ -16,6 +16,9 @@ extern const char* const kUsage;
 
 struct Call {
     std::filesystem::path classroom, data, script, pictures;
+    std::filesystem::path tried, drawn;  // a pack of which one question is tried; a picture of it
+    std::string item;                    // that question's id
+    std::optional<int> width, height;    // px
     std::optional<std::uint64_t> seed;
     bool off_screen = false, full_screen = false, announce = false, first_frame = false;
 
@@ -27,7 +30,8 @@ struct Call {
     TabletSettings over(TabletSettings kept) const;
 };
 
-/// Nothing when an argument is unknown or out of its range, or the classroom is missing.
+/// Nothing when an argument is unknown or out of its range, or there is neither a classroom nor a
+/// pack to try.
 std::optional<Call> callOf(const std::vector<std::string>& args);
 
 }  // namespace wrenlet::game

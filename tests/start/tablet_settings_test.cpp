@@ -145,3 +145,20 @@ TEST_CASE("Call: an unknown option, a value out of its range or none at all is t
         CHECK_FALSE(callOf(args).has_value());
     }
 }
+
+TEST_CASE("Call: one question of a pack is tried instead of a classroom") {
+    const auto call = callOf({"--try", "p.zip", "--item", "phoneme.first/a/b", "--size", "496x310",
+                              "--draw", "still.png", "--left-hand"});
+    REQUIRE(call.has_value());
+    CHECK(call->tried == "p.zip");
+    CHECK(call->item == "phoneme.first/a/b");
+    CHECK(call->width == 496);
+    CHECK(call->height == 310);
+    CHECK(call->drawn == "still.png");
+    CHECK(call->left_hand);
+    const std::vector<std::vector<std::string>> wrong = {
+        {"--try", "p.zip", "classroom"},      {"--draw", "still.png", "classroom"},
+        {"--try", "p.zip", "--size", "496"},  {"--try", "p.zip", "--size", "0x310"},
+        {"--try", "p.zip", "--size", "9x9x"}, {"--try", "p.zip", "--size", "496x99999"}};
+    for (const auto& args : wrong) CHECK_FALSE(callOf(args).has_value());
+}
