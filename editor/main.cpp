@@ -43,13 +43,21 @@ constexpr std::string_view kUsage =
     "items and lint also take a plain list of words, WORDS.txt. As JSON, word prints an object\n"
     "for one word and a list for several.\n";
 
+std::filesystem::path selfPath(const char* program) {
+    std::error_code error;
+    const std::filesystem::path self = std::filesystem::read_symlink("/proc/self/exe", error);
+    return error ? std::filesystem::absolute(program, error) : self;
+}
+
+/// The child's program, in the same folder as this one.
+std::filesystem::path gameBeside(const char* program) {
+    return selfPath(program).parent_path() / "wrenlet";
+}
+
 /// share/wrenlet beside the folder of this program, or where WRENLET_ASSETS says.
 std::filesystem::path assetsFolder(const char* program) {
     if (const char* named = std::getenv("WRENLET_ASSETS")) return named;
-    std::error_code error;
-    std::filesystem::path self = std::filesystem::read_symlink("/proc/self/exe", error);
-    if (error) self = std::filesystem::absolute(program, error);
-    return self.parent_path().parent_path() / "share" / "wrenlet";
+    return selfPath(program).parent_path().parent_path() / "share" / "wrenlet";
 }
 
 }  // namespace
@@ -72,6 +80,7 @@ int main(int argc, char** argv) {
         return 2;
     }
     options.value().assets = console.assets;
+    options.value().game = gameBeside(argv[0]);
     return options.value().picture.empty() ? runDesk(options.value(), std::cerr)
                                            : pictureDesk(options.value(), std::cerr);
 }

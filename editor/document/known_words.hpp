@@ -52,6 +52,8 @@ class KnownWords {
     const speech::Lexicon& lexicon() const { return lexicon_; }
     /// The classroom lists, as item makers take them.
     const exercise::Vocabulary& classroom() const { return classroom_; }
+    /// The classroom list as it is written, with topics.
+    const std::vector<exercise::ClassroomWord>& listed() const { return listed_; }
 
   private:
     KnownWords(speech::Lexicon lexicon, std::vector<exercise::ClassroomWord> listed,

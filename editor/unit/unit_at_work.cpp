@@ -123,6 +123,39 @@ std::vector<Problem> UnitAtWork::add(std::string_view text, std::string_view whe
     return std::move(typed.problems);
 }
 
+void UnitAtWork::addListed(const std::vector<std::string>& ids, const KnownWords& known) {
+    std::set<std::string> sentence_ids, sentences;
+    for (const pack::UnitSentence& sentence : unit_.sentences) {
+        sentence_ids.insert(sentence.id);
+        sentences.insert(sentence.text);
+    }
+    std::vector<Edit> edits;
+    std::string only;
+    std::set<std::string> taken;
+    std::size_t words = 0, new_sentences = 0;
+    for (const std::string& id : ids) {
+        if (const exercise::Sentence* sentence = known.classroom().sentence(id)) {
+            if (!sentences.insert(sentence->text).second) continue;
+            only = "\u201c" + sentence->text + "\u201d";
+            const std::size_t at = unit_.sentences.size() + new_sentences++;
+            edits.push_back(PutSentence{
+                "", pack::UnitSentence{newSentenceId(sentence_ids), sentence->text, 0}, at});
+            continue;
+        }
+        const exercise::Word* listed = known.classroom().word(id);
+        const bool is_new = listed != nullptr && word(id) == nullptr && taken.insert(id).second;
+        if (!is_new || unit_.words.size() + words >= pack::kMostUnitWords) continue;
+        pack::UnitWord fresh;
+        fresh.text = listed->text;
+        const std::size_t tilde = id.find('~');
+        if (tilde != std::string::npos) fresh.sense = id.substr(tilde + 1);
+        complete(fresh, known);
+        only = fresh.text;
+        edits.push_back(PutWord{"", std::move(fresh), unit_.words.size() + words++});
+    }
+    act(added(words, new_sentences, only), std::move(edits));
+}
+
 void UnitAtWork::removeWord(const std::string& id) {
     if (word(id) != nullptr) act(wording::word(id) + " taken out.", {PutWord{id, {}, 0}});
 }
@@ -220,7 +253,7 @@ void UnitAtWork::turnSkill(const std::string& skill, bool off) {
 }
 
 void UnitAtWork::turnItem(const std::string& item, bool off) {
-    act(off ? "One item left out." : "One item asked again.", {PutItemOff{item, off}});
+    act(off ? "One question left out." : "One question asked again.", {PutItemOff{item, off}});
 }
 
 void UnitAtWork::rename(const std::string& title) {

@@ -36,6 +36,8 @@ class UnitAtWork {
     /// `first` gets the id of the first word added. Returns what was not taken, and why.
     std::vector<Problem> add(std::string_view text, std::string_view where, const KnownWords& known,
                              std::string* first = nullptr);
+    /// Words and sentences of the classroom lists by their ids, those that are new to the unit.
+    void addListed(const std::vector<std::string>& ids, const KnownWords& known);
     void removeWord(const std::string& id);
     void removeSentence(const std::string& id);
     /// False, and nothing is done, when the unit has such a word already or it cannot be one.

@@ -39,6 +39,10 @@ std::string spacedIpa(const speech::Pronunciation& sounds) {
 }
 
 void addItems(UnitLook& look, const pack::Unit& unit, const LookingGlass& glass) {
+    std::vector<std::string> off = unit.items_off;
+    std::sort(off.begin(), off.end());
+    pack::Unit all_asked = unit;
+    all_asked.items_off.clear();
     for (const exercise::SkillRow& row : exercise::skillTable()) {
         if (!row.is_played) continue;
         SkillLook skill;
@@ -50,9 +54,15 @@ void addItems(UnitLook& look, const pack::Unit& unit, const LookingGlass& glass)
                                   glass.blocked),
             look.vocabulary, unit.accents);
         skill.made = items.size();
-        items = pack::withoutLeftOut(std::move(items), unit);
-        skill.items = items.size();
-        std::move(items.begin(), items.end(), std::back_inserter(look.items));
+        skill.first = look.items.size();
+        for (Item& item : pack::withoutLeftOut(std::move(items), all_asked)) {
+            const bool is_off = std::binary_search(off.begin(), off.end(), item.id);
+            if (is_off)
+                look.left_out.push_back({std::move(item), look.items.size()});
+            else
+                look.items.push_back(std::move(item));
+        }
+        skill.items = look.items.size() - skill.first;
         look.skills.push_back(skill);
     }
 }

@@ -71,7 +71,14 @@ struct SkillLook {
     exercise::Skill skill{};
     std::size_t items = 0;  // that would go into a pack
     std::size_t made = 0;   // before single ones and words were left out
+    std::size_t first = 0;  // of them, in UnitLook::items
     bool off = false;
+};
+
+/// A question that was left out by itself, and could be asked again.
+struct LeftOutItem {
+    exercise::Item item;
+    std::size_t before = 0;  // the one in UnitLook::items that would follow it
 };
 
 struct UnitLook {
@@ -79,8 +86,9 @@ struct UnitLook {
     std::vector<WordLook> words;
     std::vector<SentenceLook> sentences;
     std::array<std::size_t, kWordGroups> words_serving{};
-    std::vector<SkillLook> skills;  // in the table's order
-    std::vector<exercise::Item> items;
+    std::vector<SkillLook> skills;      // in the table's order
+    std::vector<exercise::Item> items;  // by skills
+    std::vector<LeftOutItem> left_out;  // by skills too
     exercise::Vocabulary vocabulary;
     std::vector<pack::VoiceNeed> needs;  // all that has to be heard
     std::size_t to_look_at = 0;          // words with something

@@ -48,7 +48,7 @@ SurfacePtr photograph(const std::filesystem::path& file, int pixels) {
 
 }  // namespace
 
-TexturePtr ArtPictures::drawn(std::string_view name, int pixels) const {
+TexturePtr ArtPictures::draw(std::string_view name, int pixels) const {
     SurfacePtr surface;
     const bool is_word = name.substr(0, kWord.size()) == kWord;
     const std::string file(is_word ? name.substr(kWord.size()) : name);
@@ -67,8 +67,17 @@ TexturePtr ArtPictures::drawn(std::string_view name, int pixels) const {
 
 ImTextureID ArtPictures::picture(std::string_view name, int pixels) {
     const auto [at, is_new] = kept_.try_emplace({std::string(name), pixels});
-    if (is_new) at->second = drawn(name, pixels);
+    if (is_new) at->second = draw(name, pixels);
     return reinterpret_cast<ImTextureID>(at->second.get());
+}
+
+ImTextureID ArtPictures::drawn(const std::filesystem::path& png) {
+    if (newest_.first != png) {
+        const SurfacePtr surface(IMG_Load(png.string().c_str()));
+        newest_ = {png, TexturePtr(surface ? SDL_CreateTextureFromSurface(target_, surface.get())
+                                           : nullptr)};
+    }
+    return reinterpret_cast<ImTextureID>(newest_.second.get());
 }
 
 void ArtPictures::ownPictures(const std::filesystem::path& folder) {

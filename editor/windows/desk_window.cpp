@@ -85,6 +85,15 @@ void DeskWindow::showUnit(Result<std::unique_ptr<OpenUnit>> opened) {
         booth_ = std::make_unique<Booth>(
             *unit_, Booth::Parts{sound.microphone, sound.speaker, *sound.checking, sound.ear,
                                  surroundings_.bench->wake});
+    const Trying& trying = surroundings_.trying;
+    if (trying.game) {
+        try_out_ = std::make_unique<TryPlace>(
+            *unit_, TryPlace::Parts{*trying.drawing, *trying.playing, *trying.saying, *trying.game,
+                                    *trying.making, sound.speaker, trying.folder,
+                                    surroundings_.bench->wake});
+        finder_ = std::make_unique<Finder>(*unit_, *trying.finding, surroundings_.bench->wake);
+        try_scroll_ = {};
+    }
     if (surroundings_.packing.building && surroundings_.packing.making)
         hand_out_ = std::make_unique<HandOutPlace>(
             *unit_, desk_.opened().classroom,
@@ -110,6 +119,8 @@ void DeskWindow::makeUnit(const std::string& title) {
 void DeskWindow::closeUnit() {
     finish();
     hand_out_.reset();
+    finder_.reset();
+    try_out_.reset();
     booth_.reset();
     own_pictures_.reset();
     unit_.reset();
@@ -124,6 +135,8 @@ void DeskWindow::step() {
             words_.not_taken = std::move(problems);
     if (unit_) unit_->step(surroundings_.now_ms());
     if (booth_) booth_->step(surroundings_.now_ms());
+    if (try_out_) try_out_->step();
+    if (finder_) finder_->step();
     if (hand_out_) hand_out_->step(surroundings_.now_ms());
 }
 
@@ -167,6 +180,9 @@ void DeskWindow::frame(float pixel_width, float pixel_height, float scale, const
                   words_scroll_,
                   booth_.get(),
                   queue_scroll_,
+                  try_out_.get(),
+                  finder_.get(),
+                  try_scroll_,
                   hand_out_.get(),
                   new_title_,
                   wishes,
@@ -206,6 +222,8 @@ void DeskWindow::drawPlace(View& view) {
         drawWordsPage(view);
     } else if (place_ == Place::booth) {
         drawBoothPage(view);
+    } else if (place_ == Place::try_out) {
+        drawTryPage(view);
     } else if (place_ == Place::hand_out) {
         drawHandOutPage(view);
     } else if (desk_.state() != ClassState::ready) {
@@ -223,6 +241,7 @@ void DeskWindow::keys(View& view) {
     if (input::ctrl() && input::pressed(Key::minus)) view.set_text_size(-1);
     if (input::alt() && input::pressed(Key::one)) view.later([this] { go(Place::words); });
     if (input::alt() && input::pressed(Key::two)) view.later([this] { go(Place::booth); });
+    if (input::alt() && input::pressed(Key::three)) view.later([this] { go(Place::try_out); });
     if (input::alt() && input::pressed(Key::four)) view.later([this] { go(Place::hand_out); });
     if (input::alt() && input::pressed(Key::five)) view.later([this] { go(Place::klass); });
     if (unit_ && input::ctrl() && (!input::isTyping() || words_.typed.empty())) {

@@ -31,6 +31,17 @@ struct Packing {
     std::optional<ClipMaking> making;
 };
 
+/// What questions are tried out with; without the child's program there is no trying out.
+struct Trying {
+    ChildGame* game = nullptr;
+    Aside* drawing = nullptr;
+    Aside* playing = nullptr;
+    Aside* saying = nullptr;
+    Aside* finding = nullptr;
+    std::optional<ClipMaking> making = {};
+    std::filesystem::path folder = {};  // for files that pass
+};
+
 /// What the window asks of the world outside.
 struct Surroundings {
     std::function<OpenedClass(const std::filesystem::path&)> open;  // read a classroom folder
@@ -40,6 +51,7 @@ struct Surroundings {
     Hear hear = {};                    // none: there is no sound
     BoothSound sound = {};
     Packing packing = {};
+    Trying trying = {};
 };
 
 class DeskWindow {
@@ -58,6 +70,9 @@ class DeskWindow {
     void makeUnit(const std::string& title);
     OpenUnit* unit() { return unit_.get(); }
     Booth* booth() { return booth_.get(); }
+    TryPlace* tryOut() { return try_out_.get(); }
+    Finder* finder() { return finder_.get(); }
+    void findMore() { try_scroll_.finding = true; }
     HandOutPlace* handOut() { return hand_out_.get(); }
     /// Whether frames are wanted at the screen's rate: while it listens, makes a pack or brings up
     /// pictures.
@@ -97,6 +112,9 @@ class DeskWindow {
     std::unique_ptr<OwnPictures> own_pictures_;  // of that unit
     std::unique_ptr<Booth> booth_;               // of that unit
     QueueScroll queue_scroll_;
+    std::unique_ptr<TryPlace> try_out_;  // of that unit
+    std::unique_ptr<Finder> finder_;     // of that unit
+    TryScroll try_scroll_;
     std::unique_ptr<HandOutPlace> hand_out_;  // of that unit
     WordsPlace words_;
     WordsScroll words_scroll_;

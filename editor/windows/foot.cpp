@@ -141,7 +141,7 @@ void drawBoothFoot(View& view, const Area& foot) {
     const std::size_t left = booth->queue().size() - booth->hers();
     const bool finished = left == 0;
     const Button way{"next",
-                     finished             ? "See the class"
+                     finished             ? "Try it out"
                      : on                 ? "Pause"
                      : booth->hers() == 0 ? "Begin"
                                           : "Go on",
@@ -150,7 +150,7 @@ void drawBoothFoot(View& view, const Area& foot) {
     const Area place{foot.right() - 16 - width, foot.y + 8, width, 40};
     if (button(ui, way, place) || (input::ctrl() && input::pressed(Key::enter))) {
         if (finished)
-            view.later([go = view.go] { go(Place::hand_out); });
+            view.later([go = view.go] { go(Place::try_out); });
         else
             view.later([booth, on] { on ? booth->pause() : booth->goOn(); });
     }
@@ -162,6 +162,44 @@ void drawBoothFoot(View& view, const Area& foot) {
         right -= said;
         ui.text(Type::strong, right, foot.middleY(), kInk, "To go: ", Align::right);
         right -= lead + 16;
+    }
+    drawLastEdit(view, foot, right);
+}
+
+void drawTryFoot(View& view, const Area& foot) {
+    Ui& ui = view.ui;
+    TryPlace* place = view.try_out;
+    if (place == nullptr || place->toTry() == 0) {
+        const Button words{"next", "To the words", ButtonKind::filled};
+        const float wide = std::max(150.f, buttonWidth(ui, words));
+        if (button(ui, words, {foot.right() - 16 - wide, foot.y + 8, wide, 40}) ||
+            (input::ctrl() && input::pressed(Key::enter)))
+            view.later([go = view.go] { go(Place::words); });
+        return;
+    }
+    const std::size_t left = place->toTry() - place->tried();
+    const bool finding = view.try_scroll.finding || place->count() == 0;  // Enter adds a word then
+    const Button way{"next", left > 0 ? "Another one" : "To the hand-out", ButtonKind::filled,
+                     left > 0 && !finding ? "Enter" : ""};
+    const float width = std::max(150.f, buttonWidth(ui, way));
+    const Area at{foot.right() - 16 - width, foot.y + 8, width, 40};
+    if (button(ui, way, at) || (input::ctrl() && input::pressed(Key::enter))) {
+        if (left > 0)
+            view.later([place, &scroll = view.try_scroll] {
+                scroll.finding = false;
+                place->another();
+            });
+        else
+            view.later([go = view.go] { go(Place::hand_out); });
+    }
+    const std::string sentence =
+        left > 0 ? wording::counted(std::int64_t(left), "skill") + " left to try"
+                 : "every skill was tried";
+    const float said = ui.width(Type::body, sentence);
+    float right = at.x - 16;
+    if (right - said > foot.x + 430) {
+        ui.text(Type::body, right, foot.middleY(), kInk, sentence, Align::right);
+        right -= said + 16;
     }
     drawLastEdit(view, foot, right);
 }
@@ -226,6 +264,10 @@ void drawFoot(View& view) {
     }
     if (view.place == Place::booth) {
         drawBoothFoot(view, foot);
+        return;
+    }
+    if (view.place == Place::try_out) {
+        drawTryFoot(view, foot);
         return;
     }
     if (view.place == Place::hand_out) {

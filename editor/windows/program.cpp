@@ -7,6 +7,7 @@
 #include <thread>
 
 #include "content/common/clock.hpp"
+#include "content/common/random.hpp"
 #include "editor/windows/bench.hpp"
 #include "editor/windows/canvas.hpp"
 #include "editor/windows/input.hpp"
@@ -43,6 +44,13 @@ bool isSeen() {
 
 void tell(std::ostream& err, const std::vector<Problem>& problems) {
     for (const Problem& problem : problems) err << sentence(problem) << "\n";
+}
+
+/// Of this run alone: what is drawn and played goes there and away again.
+std::filesystem::path passingFolder(std::int64_t now_ms) {
+    std::error_code error;
+    const std::uint64_t number = Random(static_cast<std::uint64_t>(now_ms)).next();
+    return std::filesystem::temp_directory_path(error) / ("wrenlet-desk-" + std::to_string(number));
 }
 
 void wakeWindow() {
@@ -108,6 +116,15 @@ int runDesk(const DeskOptions& options, std::ostream& err) {
         hear = [&](const pack::VoiceNeed& need) {
             said.ask([&voice = bench->voice, need] { return voice.say(need); });
         };
+    const std::unique_ptr<ChildGame> game = gameProgram(options.game);
+    const Trying trying = bench ? Trying{game.get(),
+                                         &bench->drawing,
+                                         &bench->playing,
+                                         &bench->saying,
+                                         &bench->finding,
+                                         ClipMaking{bench->voice, 1, bench->clips.get()},
+                                         passingFolder(clock.unixMillis())}
+                                : Trying{};
     DeskWindow window(
         openClass(options.classroom, clock.unixMillis()),
         {[&](const auto& folder) { return openClass(folder, clock.unixMillis()); },
@@ -117,7 +134,8 @@ int runDesk(const DeskOptions& options, std::ostream& err) {
          bench ? Packing{&bench->building,
                          ClipMaking{bench->voice, std::thread::hardware_concurrency(),
                                     bench->clips.get()}}
-               : Packing{}});
+               : Packing{},
+         trying});
     if (!options.unit.empty()) window.openUnit(options.classroom / "units" / options.unit);
     Platform platform;
     for (Platform::Heard heard; !heard.closed;) {

@@ -15,6 +15,7 @@ namespace wrenlet::desk {
 struct DeskOptions {
     std::filesystem::path classroom;  // empty: none given
     std::filesystem::path assets;     // share/wrenlet
+    std::filesystem::path game;       // the child's program
     std::filesystem::path picture;    // not empty: draw into this PNG and end
     Page page = Page::map;
     std::string child;  // id or name; empty: the neediest
@@ -36,7 +37,8 @@ int pictureDesk(const DeskOptions& options, std::ostream& err);
 /// it should be; it says itself why not. Units are worked on where there is a bench.
 int pictureWith(const OpenedClass& opened, const DeskOptions& options, std::int64_t now_ms,
                 const Workbench* bench, const std::function<bool(DeskWindow&)>& prepare,
-                std::ostream& err, const BoothSound& sound = {}, const Packing& packing = {});
+                std::ostream& err, const BoothSound& sound = {}, const Packing& packing = {},
+                const Trying& trying = {});
 
 /// The same of the Class place; `now_ms` is when it is looked at.
 int pictureOf(const OpenedClass& opened, const DeskOptions& options, std::int64_t now_ms,

@@ -96,6 +96,17 @@ void drawBoothStation(View& view, const Area& area) {
     view.ui.ring(all == 0 ? 0 : double(hers) / double(all), 36, area.middleY());
 }
 
+void drawTryStation(View& view, const Area& area) {
+    const TryPlace* place = view.try_out;
+    const std::size_t all = place != nullptr ? place->toTry() : 0;
+    const std::size_t tried = place != nullptr ? place->tried() : 0;
+    drawStation(
+        view, area, Place::try_out, "Try out",
+        all == 0 ? "nothing to try yet"
+                 : std::to_string(tried) + " of " + wording::counted(std::int64_t(all), "skill"));
+    view.ui.ring(all == 0 ? 0 : double(tried) / double(all), 36, area.middleY());
+}
+
 void drawHandOutStation(View& view, const Area& area) {
     const HandOutPlace* place = view.hand_out;
     std::string count = "no pack yet";
@@ -143,8 +154,9 @@ void drawRail(View& view) {
     drawUnitBox(view, {13, 57, rail.width - 28, 46});
     drawWordsStation(view, {8, 122, rail.width - 8, 60});
     drawBoothStation(view, {8, 188, rail.width - 8, 60});
-    drawHandOutStation(view, {8, 254, rail.width - 8, 60});
-    drawClassStation(view, {8, 320, rail.width - 8, 60});
+    drawTryStation(view, {8, 254, rail.width - 8, 60});
+    drawHandOutStation(view, {8, 320, rail.width - 8, 60});
+    drawClassStation(view, {8, 386, rail.width - 8, 60});
 
     const float y = rail.bottom() - 47;
     ui.text(Type::note, 27, y + 16, kSoft, "Text size");

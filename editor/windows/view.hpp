@@ -12,6 +12,8 @@
 #include "editor/document/desk.hpp"
 #include "editor/handout/hand_out_place.hpp"
 #include "editor/look/layout.hpp"
+#include "editor/tryout/finder.hpp"
+#include "editor/tryout/try_place.hpp"
 #include "editor/unit/words_place.hpp"
 #include "editor/windows/ui.hpp"
 
@@ -24,6 +26,9 @@ class Pictures {
     /// Null when there is no such picture. `name` is that of a file in art/, without ".svg", or
     /// "word:" and the name of a word's picture.
     virtual ImTextureID picture(std::string_view name, int pixels) = 0;
+    /// A picture that was drawn by another program, as a texture of its own pixels. Only the newest
+    /// is kept. Null when it is not there.
+    virtual ImTextureID drawn(const std::filesystem::path&) { return nullptr; }
     /// Where the open unit has its own.
     virtual void ownPictures(const std::filesystem::path&) {}
 };
@@ -37,7 +42,7 @@ struct MapScroll {
 };
 
 /// The places of the desk, in the order of her work.
-enum class Place : std::uint8_t { words, booth, hand_out, klass };
+enum class Place : std::uint8_t { words, booth, try_out, hand_out, klass };
 
 /// What the list of words was last scrolled to.
 struct WordsScroll {
@@ -50,6 +55,12 @@ using Hear = std::function<void(const pack::VoiceNeed&)>;
 /// What the queue of the booth was last scrolled to.
 struct QueueScroll {
     std::size_t seen = static_cast<std::size_t>(-1);
+};
+
+/// What the list of skills was last scrolled to, and whether words are looked for.
+struct TryScroll {
+    std::size_t seen = static_cast<std::size_t>(-1);
+    bool finding = false;
 };
 
 /// Which child and skill the list of sounds was last scrolled to.
@@ -73,6 +84,9 @@ struct View {
     WordsScroll& words_scroll;
     Booth* booth = nullptr;  // of the open unit
     QueueScroll& queue_scroll;
+    TryPlace* try_out = nullptr;  // of the open unit
+    Finder* finder = nullptr;     // of the open unit
+    TryScroll& try_scroll;
     HandOutPlace* hand_out = nullptr;  // of the open unit
     std::string& new_title;            // of a unit to be made
     std::vector<std::function<void(Desk&)>>& wishes;
@@ -110,6 +124,10 @@ void drawWordList(View& view, const Area& area);
 void drawWordPane(View& view, const Area& area);
 void drawPictureChooser(View& view, const Area& area);  // REQUIRES: words.choosing
 void drawBoothPage(View& view);
+void drawTryPage(View& view);
+void drawTrySkills(View& view, const Area& area);
+void drawTryPane(View& view, const Area& area);  // what is asked and heard
+void drawFinder(View& view, const Area& area);   // words that would give a skill more
 void drawHandOutPage(View& view);
 void drawTakeCard(View& view, const Area& area);  // the last take, its wave and what was found
 

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "content/common/files.hpp"
+#include "content/common/random.hpp"
 #include "content/pack/pack_file.hpp"
 
 namespace wrenlet::game {
@@ -21,9 +22,12 @@ Result<pack::Pack> readTried(const std::filesystem::path& path, TriedFor what) {
 
 PassingFolder::PassingFolder(std::uint64_t random) {
     std::error_code error;
-    path_ =
-        std::filesystem::temp_directory_path(error) / ("wrenlet-tried-" + std::to_string(random));
-    std::filesystem::create_directories(path_, error);
+    const std::filesystem::path all = std::filesystem::temp_directory_path(error);
+    constexpr std::uint64_t kTries = 100;  // others may try something out too
+    for (std::uint64_t i = 0; i < kTries; ++i) {
+        path_ = all / ("wrenlet-tried-" + std::to_string(stepSeed(random, i)));
+        if (std::filesystem::create_directory(path_, error)) return;
+    }
 }
 
 PassingFolder::~PassingFolder() {

@@ -1,4 +1,5 @@
-// wrenlet-desk-pictures DIR: every page and state of the desk, from the invented class.
+// wrenlet-desk-pictures DIR [words|booth|try|class]: every page and state of the desk, from the
+// invented class.
 #include <array>
 #include <cstdlib>
 #include <filesystem>
@@ -199,24 +200,78 @@ bool boothPictures(const std::filesystem::path& folder, DeskOptions options) {
     return true;
 }
 
-}  // namespace
+/// The Try out page: a question of a few skills, one left out, and words that would give more.
+bool tryPictures(const std::filesystem::path& folder, DeskOptions options) {
+    const std::filesystem::path room = folder / "room";
+    const auto bench = openBench(options.assets, room / "aside", demo::kNowMs, [] {});
+    if (!bench) return false;
+    AtOnce at_once;
+    const Workbench workbench{
+        bench->known, bench->blocked, bench->workbench.pictures, {}, "", at_once, at_once, {}};
+    const std::unique_ptr<ChildGame> game = gameProgram(options.game);
+    const Trying trying{game.get(),      &at_once, &at_once,
+                        &at_once,        &at_once, ClipMaking{bench->voice},
+                        room / "passing"};
+    struct State {
+        const char* name;
+        const char* typed;
+        const char* skill;
+        int question;
+        bool upright, left_out, finding;
+    };
+    constexpr std::array<State, 9> kStates{{
+        {"try-out", kFarm, "onset-rime.rhyme-sort", 3, false, false, false},
+        {"try-out-pick", kFarm, "phoneme.first", 11, false, false, false},
+        {"try-out-left-out", kFarm, "phoneme.blend", 2, false, true, false},
+        {"try-out-upright", kFarm, "sentence.count", 1, true, false, false},
+        {"try-out-letter", kFarm, "letter.sound", 2, false, false, false},
+        {"try-out-find-more", kFarm, "compound.substitute", 0, false, false, true},
+        {"try-out-enough", kFarm, "phoneme.first", 0, false, false, true},
+        {"try-out-nothing", "pig, hen, cow", "onset-rime.rhyme-pick", 0, false, false, false},
+        {"try-out-empty", "", "", 0, false, false, false},
+    }};
+    constexpr std::array<Size, 4> kTrySizes{{{1280, 720, "1280x720"},
+                                             {1920, 1080, "1920x1080"},
+                                             {1024, 768, "1024x768"},
+                                             {3840, 2160, "3840x2160"}}};
+    for (const State& state : kStates) {
+        for (const Size& size : kTrySizes) {
+            std::error_code ignored;
+            std::filesystem::remove_all(room, ignored);
+            std::filesystem::create_directories(room, ignored);
+            options.width = size.width;
+            options.height = size.height;
+            options.scale = size.width == 3840 ? std::optional(2.f) : std::nullopt;
+            options.picture = folder / (std::string(state.name) + "-" + size.name + ".png");
+            OpenedClass opened = demo::demoClass();
+            opened.classroom.folder = room;
+            const auto prepare = [&](DeskWindow& window) {
+                window.makeUnit("On the farm");
+                window.words().typed = state.typed;
+                window.words().add(*window.unit());
+                window.step();
+                window.go(Place::try_out);
+                TryPlace& place = *window.tryOut();
+                const auto& skills = window.unit()->look().skills;
+                for (std::size_t i = 0; i < skills.size(); ++i)
+                    if (exercise::rowOf(skills[i].skill).id == state.skill) place.chooseSkill(i);
+                place.move(state.question);
+                place.setUpright(state.upright);
+                if (state.left_out) place.leaveOut();
+                if (state.finding) window.findMore();
+                return true;
+            };
+            if (pictureWith(opened, options, demo::kNowMs, &workbench, prepare, std::cerr,
+                            {nullptr, nullptr, &at_once, nullptr}, {}, trying) != 0)
+                return false;
+            std::cout << options.picture.string() << "\n";
+            std::filesystem::remove_all(room, ignored);
+        }
+    }
+    return true;
+}
 
-int main(int argc, char** argv) {
-    if (argc != 2) {
-        std::cerr << "wrenlet-desk-pictures DIR\n";
-        return 2;
-    }
-    namespace fs = std::filesystem;
-    DeskOptions options;
-    if (const char* named = std::getenv("WRENLET_ASSETS")) {
-        options.assets = named;
-    } else {
-        options.assets = fs::absolute(argv[0]).parent_path().parent_path() / "share" / "wrenlet";
-    }
-    const fs::path folder = fs::path(argv[1]) / "desk";
-    std::error_code ignored;
-    fs::create_directories(folder, ignored);
-    if (!wordsPictures(folder, options) || !boothPictures(folder, options)) return 1;
+bool classPictures(const std::filesystem::path& folder, DeskOptions options) {
     for (const Shown& shown : kShown) {
         const OpenedClass opened = shown.opened();
         for (const Size& size : kSizes) {
@@ -226,9 +281,34 @@ int main(int argc, char** argv) {
             options.width = size.width;
             options.height = size.height;
             options.picture = folder / (std::string(shown.name) + "-" + size.name + ".png");
-            if (pictureOf(opened, options, demo::kNowMs, std::cerr) != 0) return 1;
+            if (pictureOf(opened, options, demo::kNowMs, std::cerr) != 0) return false;
             std::cout << options.picture.string() << "\n";
         }
     }
-    return 0;
+    return true;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    if (argc != 2 && argc != 3) {
+        std::cerr << "wrenlet-desk-pictures DIR [words|booth|try|class]\n";
+        return 2;
+    }
+    namespace fs = std::filesystem;
+    DeskOptions options;
+    const fs::path bin = fs::absolute(argv[0]).parent_path();
+    options.game = bin / "wrenlet";
+    options.assets = bin.parent_path() / "share" / "wrenlet";
+    if (const char* named = std::getenv("WRENLET_ASSETS")) options.assets = named;
+    const fs::path folder = fs::path(argv[1]) / "desk";
+    std::error_code ignored;
+    fs::create_directories(folder, ignored);
+    const std::string only = argc == 3 ? argv[2] : "";
+    const auto wanted = [&](const char* name) { return only.empty() || only == name; };
+    const bool drawn = (!wanted("words") || wordsPictures(folder, options)) &&
+                       (!wanted("booth") || boothPictures(folder, options)) &&
+                       (!wanted("try") || tryPictures(folder, options)) &&
+                       (!wanted("class") || classPictures(folder, options));
+    return drawn ? 0 : 1;
 }

@@ -18,7 +18,8 @@ namespace wrenlet::desk {
 class Seat {
   public:
     explicit Seat(const OpenedClass& opened, float width = 1280, float height = 720,
-                  const Workbench* bench = nullptr, BoothSound sound = {}, Packing packing = {})
+                  const Workbench* bench = nullptr, BoothSound sound = {}, Packing packing = {},
+                  Trying trying = {})
         : width_(width),
           height_(height),
           window_(opened, {[this](const auto&) {
@@ -27,7 +28,7 @@ class Seat {
                            },
                            [this] { return now_ms_; }, nullptr, bench,
                            [this](const pack::VoiceNeed& need) { heard_.push_back(need); }, sound,
-                           packing}) {
+                           packing, trying}) {
         REQUIRE(atlas_.build({}, 1).ok());
         frame();
         frame();

@@ -1,5 +1,6 @@
 // A teacher makes Monday's pack from pasted words to the tablet, by real keys and presses, with a
-// microphone that plays prepared takes; then a child plays it.
+// microphone that plays prepared takes and the child's own program to try it; then a child plays
+// it.
 #include <doctest/doctest.h>
 
 #include <algorithm>
@@ -8,6 +9,7 @@
 #include "content/pack/pack_file.hpp"
 #include "tests/booth/prepared_microphone.hpp"
 #include "tests/desk/library.hpp"
+#include "tests/desk/prepared_game.hpp"
 #include "tests/desk/seat.hpp"
 #include "tests/practice/samples.hpp"
 #include "tests/scenes/player.hpp"
@@ -37,12 +39,18 @@ OpenedClass roomIn(const std::filesystem::path& folder) {
 struct Teacher {
     Folder folder;
     PreparedMicrophone microphone;
+    PreparedGame game;
     Seat seat;
 
     Teacher()
         : seat(roomIn(folder.path()), 1280, 720, &library().bench,
                {&microphone, nullptr, &library().at_once, nullptr},
-               {&library().at_once, ClipMaking{library().voice}}) {}
+               {&library().at_once, ClipMaking{library().voice}}, trying()) {}
+
+    Trying trying() {
+        AtOnce* const now = &library().at_once;
+        return {&game, now, now, now, now, ClipMaking{library().voice}, folder / "passing"};
+    }
 
     OpenUnit& unit() { return *seat.window().unit(); }
     Booth& booth() { return *seat.window().booth(); }
@@ -118,6 +126,27 @@ TEST_CASE("A teacher pastes, mends, speaks, tries again, builds and hands out, a
     seat.key(Key::space);
     CHECK(teacher.booth().phase() == Booth::Phase::paused);
 
+    // a look at a question of each skill, one played, one left out
+    seat.alt(Key::three);
+    REQUIRE(seat.window().place() == Place::try_out);
+    TryPlace& trial = *seat.window().tryOut();
+    CHECK(trial.toTry() == kSkillsOn.size());
+    for (std::size_t i = 0; i < kSkillsOn.size(); ++i) {
+        seat.key(Key::enter);
+        seat.frame();
+        REQUIRE(trial.isStillNow());
+        CHECK(std::filesystem::exists(trial.still()->png));
+        CHECK_FALSE(trial.still()->said.empty());
+    }
+    CHECK(trial.tried() == kSkillsOn.size());
+    REQUIRE(trial.count() > 3);
+    seat.key(Key::space);
+    CHECK(teacher.game.played == std::vector<std::string>{trial.item()->id});
+    seat.key(Key::right);
+    const std::string left_out = trial.item()->id;
+    seat.key(Key::l);
+    CHECK(seat.window().unit()->unit().items_off == std::vector<std::string>{left_out});
+
     // the pack
     seat.alt(Key::four);
     REQUIRE(seat.window().place() == Place::hand_out);
@@ -146,6 +175,8 @@ TEST_CASE("A teacher pastes, mends, speaks, tries again, builds and hands out, a
     for (const exercise::Item& item : handed.value().items)
         skills.insert(std::string(exercise::rowOf(item.skill).id));
     CHECK(skills == kSkillsOn);
+    CHECK(handed.value().item(left_out) == nullptr);
+    CHECK(handed.value().item(teacher.game.played.front()) != nullptr);
     fixtures::Player child(teacher.folder / "tablet.db", 1, 7, {}, 3, handed.value());
     child.playRightUntil("ending");
     CHECK(child.store().all().size() > 5);
