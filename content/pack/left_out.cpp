@@ -21,6 +21,14 @@ bool isAbout(const exercise::Item& item, const std::set<std::string>& words) {
     return false;
 }
 
+/// Asks which word has a sound at its beginning, at its end or inside.
+bool asksForASound(const exercise::Item& item) {
+    using exercise::Task;
+    const Task task = item.skill.task;
+    return item.skill.unit == exercise::Unit::phoneme &&
+           (task == Task::first || task == Task::last || task == Task::middle);
+}
+
 }  // namespace
 
 std::vector<exercise::Item> withoutLeftOut(std::vector<exercise::Item> items, const Unit& unit) {
@@ -30,9 +38,16 @@ std::vector<exercise::Item> withoutLeftOut(std::vector<exercise::Item> items, co
     for (const UnitWord& word : unit.words)
         for (const std::string& skill : word.not_for) words_off[skill].insert(wordId(word));
 
+    const std::set<std::string> focus(unit.focus_sounds.begin(), unit.focus_sounds.end());
+    std::set<exercise::Skill> in_focus;  // that have items on those sounds
+    for (const exercise::Item& item : items)
+        if (asksForASound(item) && focus.count(item.turns_on.sound) != 0)
+            in_focus.insert(item.skill);
+
     const auto is_left_out = [&](const exercise::Item& item) {
         const std::string skill(exercise::rowOf(item.skill).id);
         if (skills_off.count(skill) != 0 || items_off.count(item.id) != 0) return true;
+        if (in_focus.count(item.skill) != 0 && focus.count(item.turns_on.sound) == 0) return true;
         const auto words = words_off.find(skill);
         return words != words_off.end() && isAbout(item, words->second);
     };

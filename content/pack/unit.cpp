@@ -153,6 +153,14 @@ void readLeftOut(const Json& root, Unit& unit, JsonReader& reader) {
                         "It stays as if it were not there.");
     }
     unit.items_off = reader.texts(root, "items_off", "", kMostItemsOff, 400);
+    constexpr std::size_t kMostFocusSounds = 100;
+    for (std::string& sound : reader.texts(root, "focus_sounds", "", kMostFocusSounds, 12)) {
+        if (speech::fromIpa(sound))
+            unit.focus_sounds.push_back(std::move(sound));
+        else
+            reader.warn("focus_sounds", "No sound is written " + inQuotes(sound) + ".",
+                        "It stays as if it were not there.");
+    }
 }
 
 /// Why a recording is left out, or empty.

@@ -58,6 +58,7 @@ struct Unit {
     std::vector<speech::Accent> accents;  // of the room, beyond those that item makers heed anyway
     std::vector<std::string> skills_off;  // ids of skills that it does not practise
     std::vector<std::string> items_off;   // ids of single items that are not asked
+    std::vector<std::string> focus_sounds;  // IPA of the sounds it is about; empty: all
     std::vector<UnitRecording> recordings;  // one a clip at most
     std::string where;  // the file it came from, for problems: "by-the-pond.json"
     bool operator==(const Unit&) const = default;
@@ -82,8 +83,9 @@ Result<Unit> readUnit(std::string_view json, std::string_view where);
 /// written.
 std::string writeUnit(const Unit& unit);
 
-/// `items` without those of skills that are off, those that are off themselves, and those that ask
-/// a word of a skill it is not for: as subject, as a choice or as something heard.
+/// `items` without those of skills that are off, those that are off themselves, those that ask a
+/// word of a skill it is not for (as subject, as a choice or as something heard), and, of a skill
+/// that asks for first, last or middle sounds and has some on the sounds in focus, those on others.
 std::vector<exercise::Item> withoutLeftOut(std::vector<exercise::Item> items, const Unit& unit);
 
 }  // namespace wrenlet::pack

@@ -50,6 +50,7 @@ std::string writeUnit(const Unit& unit) {
     putSome(root, "accents", accents);
     putSome(root, "skills_off", unit.skills_off);
     putSome(root, "items_off", unit.items_off);
+    putSome(root, "focus_sounds", unit.focus_sounds);
     if (!unit.recordings.empty()) root["recordings"] = Ordered::array();
     for (const UnitRecording& recording : unit.recordings)
         root["recordings"].push_back(recordingJson(recording));

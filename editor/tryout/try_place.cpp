@@ -1,8 +1,10 @@
 #include "editor/tryout/try_place.hpp"
 
 #include <algorithm>
+#include <chrono>
 #include <map>
 #include <system_error>
+#include <thread>
 
 #include "content/common/files.hpp"
 #include "content/exercise/phrases.hpp"
@@ -43,8 +45,10 @@ TryPlace::TryPlace(OpenUnit& unit, Parts parts)
 
 TryPlace::~TryPlace() {
     *closing_ = true;
-    parts_.game.stop();
-    plays_.wait();
+    while (plays_.isBusy()) {  // it may be about to open its window
+        parts_.game.stop();
+        std::this_thread::sleep_for(std::chrono::milliseconds(10));
+    }
     sounds_.wait();
     stills_.wait();
     std::error_code error;
@@ -138,6 +142,16 @@ void TryPlace::turnSkill() {
     const auto& off = unit_.unit().skills_off;
     const bool is_off = std::binary_search(off.begin(), off.end(), id);
     unit_.change([&](UnitAtWork& work) { work.turnSkill(id, !is_off); });
+}
+
+bool TryPlace::isFocus(const std::string& sound) const {
+    const auto& focus = unit_.unit().focus_sounds;
+    return std::binary_search(focus.begin(), focus.end(), sound);
+}
+
+void TryPlace::turnFocus(const std::string& sound) {
+    const bool on = isFocus(sound);
+    unit_.change([&](UnitAtWork& work) { work.turnFocus(sound, !on); });
 }
 
 UnitPlaces TryPlace::places() const {

@@ -73,6 +73,8 @@ class TryPlace {
     // ---- what she does with it
     void leaveOut();  // or asks it again
     void turnSkill();
+    bool isFocus(const std::string& sound) const;
+    void turnFocus(const std::string& sound);
     void hear(std::optional<std::size_t> line = {});  // what puts the question, or one clip of it
     void play();
     bool isPlaying() const { return plays_.isBusy(); }

@@ -77,6 +77,9 @@ struct Applied {
     Edit operator()(const PutItemOff& put) const {
         return PutItemOff{put.item, putIn(unit.items_off, put.item, put.off)};
     }
+    Edit operator()(const PutFocusSound& put) const {
+        return PutFocusSound{put.sound, putIn(unit.focus_sounds, put.sound, put.on)};
+    }
     Edit operator()(const PutRecording& put) const {
         auto& all = unit.recordings;
         const auto place = std::lower_bound(all.begin(), all.end(), put.clip, isBefore);
@@ -104,6 +107,7 @@ void sortOnce(std::vector<std::string>& ids) {
 pack::Unit inOrder(pack::Unit unit) {
     sortOnce(unit.skills_off);
     sortOnce(unit.items_off);
+    sortOnce(unit.focus_sounds);
     std::sort(unit.recordings.begin(), unit.recordings.end(),
               [](const auto& a, const auto& b) { return a.clip < b.clip; });
     for (pack::UnitWord& word : unit.words) word.place = 0;

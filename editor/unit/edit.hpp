@@ -43,14 +43,20 @@ struct PutItemOff {
     bool off = true;
 };
 
+/// A sound (IPA) that the unit is about, or not any more.
+struct PutFocusSound {
+    std::string sound;
+    bool on = true;
+};
+
 /// The recording of a clip; none: the demo voice again. The take's file stays where it is.
 struct PutRecording {
     std::string clip;
     std::optional<pack::UnitRecording> recording;
 };
 
-using Edit =
-    std::variant<PutWord, PutSentence, PutTitle, PutAccents, PutSkillOff, PutItemOff, PutRecording>;
+using Edit = std::variant<PutWord, PutSentence, PutTitle, PutAccents, PutSkillOff, PutItemOff,
+                          PutFocusSound, PutRecording>;
 
 /// A unit as edits keep it: skills, items and recordings sorted, no id twice, no places.
 pack::Unit inOrder(pack::Unit unit);

@@ -256,6 +256,12 @@ void UnitAtWork::turnItem(const std::string& item, bool off) {
     act(off ? "One question left out." : "One question asked again.", {PutItemOff{item, off}});
 }
 
+void UnitAtWork::turnFocus(const std::string& sound, bool on) {
+    act("/" + sound + "/" +
+            (on ? " is one of the unit's sounds." : " is none of the unit's sounds."),
+        {PutFocusSound{sound, on}});
+}
+
 void UnitAtWork::rename(const std::string& title) {
     const std::string tidy = pack::tidied(title);
     if (tidy.empty() || tidy == unit_.title || !pack::isLine(tidy, 60)) return;

@@ -56,6 +56,8 @@ class UnitAtWork {
                   std::string_view group);
     void turnSkill(const std::string& skill, bool off);
     void turnItem(const std::string& item, bool off);
+    /// A sound (IPA) that first, last and middle sounds are asked about; with none, all are.
+    void turnFocus(const std::string& sound, bool on);
     void rename(const std::string& title);
     /// `text` is what it says, for showing.
     void keepRecording(const pack::UnitRecording& recording, std::string_view text);

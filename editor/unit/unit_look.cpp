@@ -38,6 +38,22 @@ std::string spacedIpa(const speech::Pronunciation& sounds) {
     return text;
 }
 
+std::vector<SoundCount> soundsIn(const std::vector<Item>& items) {
+    using exercise::Task;
+    std::map<speech::Phoneme, std::size_t> counts;
+    for (const Item& item : items) {
+        const Task task = item.skill.task;
+        const bool asks = item.skill.unit == exercise::Unit::phoneme &&
+                          (task == Task::first || task == Task::last || task == Task::middle);
+        if (!asks) return {};
+        if (const auto sound = speech::fromIpa(item.turns_on.sound)) ++counts[*sound];
+    }
+    std::vector<SoundCount> sounds;
+    for (const auto& [sound, count] : counts)
+        sounds.push_back({std::string(speech::ipa(sound)), count});
+    return sounds;
+}
+
 void addItems(UnitLook& look, const pack::Unit& unit, const LookingGlass& glass) {
     std::vector<std::string> off = unit.items_off;
     std::sort(off.begin(), off.end());
@@ -54,6 +70,7 @@ void addItems(UnitLook& look, const pack::Unit& unit, const LookingGlass& glass)
                                   glass.blocked),
             look.vocabulary, unit.accents);
         skill.made = items.size();
+        skill.sounds = soundsIn(items);
         skill.first = look.items.size();
         for (Item& item : pack::withoutLeftOut(std::move(items), all_asked)) {
             const bool is_off = std::binary_search(off.begin(), off.end(), item.id);

@@ -67,12 +67,19 @@ struct SentenceLook {
     bool counted = false;  // it serves counting words
 };
 
+/// How many items on a sound the words give, whatever is in focus.
+struct SoundCount {
+    std::string ipa;
+    std::size_t items = 0;
+};
+
 struct SkillLook {
     exercise::Skill skill{};
     std::size_t items = 0;  // that would go into a pack
     std::size_t made = 0;   // before single ones and words were left out
     std::size_t first = 0;  // of them, in UnitLook::items
     bool off = false;
+    std::vector<SoundCount> sounds;  // of first, last and middle sounds; in the table's order
 };
 
 /// A question that was left out by itself, and could be asked again.

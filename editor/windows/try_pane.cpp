@@ -101,6 +101,44 @@ void drawVoice(View& view, float x, float width, float bottom) {
         });
 }
 
+/// The sounds that the unit's words give questions on, to choose those it is about. Returns its
+/// height; draws only if `draw`.
+float drawFocus(View& view, float x, float y, float width, bool draw) {
+    Ui& ui = view.ui;
+    TryPlace& place = *view.try_out;
+    const SkillLook* skill = place.skillLook();
+    if (skill == nullptr || skill->sounds.size() < 2 || !view.unit->canChange()) return 0;
+    constexpr float kChip = 28, kBetween = 5;
+    const float from = y;
+    const bool any = std::any_of(skill->sounds.begin(), skill->sounds.end(),
+                                 [&](const SoundCount& one) { return place.isFocus(one.ipa); });
+    if (draw)
+        ui.text(Type::note, x, y + 8, kSoft,
+                any ? "This unit's sounds; the others are foils" : "Choose this unit's sounds");
+    y += 20;
+    float at = x;
+    for (const SoundCount& one : skill->sounds) {
+        const float sound = ui.width(Type::strong, one.ipa), wide = sound + 20;
+        if (at + wide > x + width) {
+            at = x;
+            y += kChip + kBetween;
+        }
+        if (draw) {
+            const Area area{at, y, wide, kChip};
+            const bool on = place.isFocus(one.ipa);
+            const auto press = ui.press("focus:" + one.ipa, area);
+            ui.fill(area, on ? kPaleDeep : press.hovered ? kWash : kCard, 6);
+            ui.edge(area, on ? kDeep : kEdge, 6, on ? 2.f : 1.f);
+            ui.text(Type::strong, area.middleX(), area.middleY(), on ? kDeeper : kInk, one.ipa,
+                    Align::middle);
+            if (press.held) ui.focusRing(area, 6);
+            if (press.pressed) view.later([&place, ipa = one.ipa] { place.turnFocus(ipa); });
+        }
+        at += wide + kBetween;
+    }
+    return y + kChip - from;
+}
+
 /// What is done with the whole skill. Returns its height.
 float drawSkillWays(View& view, float x, float width, float bottom) {
     Ui& ui = view.ui;
@@ -140,7 +178,12 @@ void drawTryPane(View& view, const Area& area) {
     float y = area.y + kPad + asked + 8;
     ui.level(x, y, width, kLine);
     y += 12;
-    const float below = area.bottom() - kPad - ways - 12;
+    const float focus = drawFocus(view, x, 0, width, false);
+    float below = area.bottom() - kPad - ways - 12;
+    if (focus > 0) {
+        drawFocus(view, x, below - focus, width, true);
+        below -= focus + 12;
+    }
     constexpr float kVoiceCard = 96;
     const float heard = drawHeard(view, x, y, width, below - y);
     if (y + heard + kVoiceCard < below) drawVoice(view, x - 6, width + 12, below);

@@ -208,6 +208,43 @@ TEST_CASE("Try out: a whole skill is left out and asked again") {
     CHECK(room.seat.shows("tablet"));
 }
 
+TEST_CASE("Try out: the sounds that the unit is about are asked alone, where there are any") {
+    Room room;
+    room.begin(kWords);
+    room.toSkill("phoneme.first");
+    const std::size_t all = room.place().count();
+    REQUIRE(room.place().skillLook()->sounds.size() > 3);
+    const auto middle = [&] {
+        const auto& items = room.unit().look().items;
+        return std::count_if(items.begin(), items.end(), [](const exercise::Item& item) {
+            return item.skill.task == exercise::Task::middle;
+        });
+    };
+    const auto vowels = middle();
+    room.seat.click("focus:h");
+    room.seat.frame();
+    CHECK(room.unit().unit().focus_sounds == std::vector<std::string>{"h"});
+    REQUIRE(room.place().count() > 0);
+    CHECK(room.place().count() < all);
+    for (std::size_t i = 0; i < room.place().count(); ++i)
+        CHECK(room.place().at(i).turns_on.sound == "h");
+    CHECK(middle() == vowels);  // it is in no middle
+    CHECK(room.place().skillLook()->sounds.size() > 3);
+    const auto read = pack::readUnit(pack::writeUnit(room.unit().unit()), "unit.json");
+    REQUIRE(read.ok());
+    CHECK(read.value().focus_sounds == std::vector<std::string>{"h"});
+    room.seat.ctrl(Key::z);
+    CHECK(room.unit().unit().focus_sounds.empty());
+    CHECK(room.place().count() == all);
+    const auto other = pack::readUnit(
+        R"({"format": "wrenlet unit", "format_version": 1, "id": "a", "title": "A", "words": ["cat"],
+            "sentences": [], "focus_sounds": ["qq", "m"]})",
+        "unit.json");
+    REQUIRE(other.ok());
+    CHECK(other.value().focus_sounds == std::vector<std::string>{"m"});
+    CHECK(other.problems().size() == 1);
+}
+
 TEST_CASE(
     "Find me more: a skill without questions gets some by one key, and undo takes them back") {
     Room room;

@@ -34,7 +34,7 @@ class Whims {
     explicit Whims(std::uint64_t seed) : random_(seed) {}
 
     Edit next(const pack::Unit& unit) {
-        switch (below(9)) {
+        switch (below(10)) {
             case 0:
                 return PutWord{"", fresh(), below(unit.words.size() + 2)};
             case 1:
@@ -64,6 +64,10 @@ class Whims {
                     below(2) == 0};
             case 7:
                 return PutItemOff{"item-" + std::to_string(below(40)), below(2) == 0};
+            case 8: {
+                constexpr const char* kSounds[] = {"m", "s", "tʃ", "æ"};
+                return PutFocusSound{kSounds[below(4)], below(2) == 0};
+            }
             default:
                 break;
         }
@@ -152,6 +156,7 @@ TEST_CASE("A unit is read as it was written, recordings and what is left out wit
     unit.words[1].sounds = {"f", "ɹ", "ˈɑ", "ɡ"};
     unit.accents = {speech::Accent::pin_pen};
     unit.skills_off = {"letter.name"};
+    unit.focus_sounds = {"m", "s"};
     unit.items_off = {"phoneme.blend/cat/bee+cat+hat"};
     unit.recordings = {{"word:duck", "take-0001.flac", "duck", 120'000, 560'000, {"added-vowel"}}};
     unit = inOrder(unit);
