@@ -50,7 +50,7 @@ std::string words(const exercise::Vocabulary& list, std::size_t most) {
     return typed;
 }
 
-void windowFigures(const Workbench& workbench) {
+void windowFigures(const Workbench& workbench, const DemoVoice& voice) {
     const std::unique_ptr<SDL_Surface, SurfaceClose> surface(
         SDL_CreateRGBSurfaceWithFormat(0, 1280, 720, 32, SDL_PIXELFORMAT_ARGB8888));
     const std::unique_ptr<SDL_Renderer, RendererClose> renderer(
@@ -59,8 +59,18 @@ void windowFigures(const Workbench& workbench) {
     OpenedClass opened;
     opened.classroom.folder = kFolder;
     opened.listed = true;
-    DeskWindow window(opened, {[&](const auto&) { return opened; }, [] { return std::int64_t{0}; },
-                               &canvas.pictures(), &workbench, [](const pack::VoiceNeed&) {}});
+    AtOnce at_once;
+    const std::unique_ptr<ChildGame> game = gameProgram(WRENLET_PROGRAM);
+    const Trying trying{game.get(), &at_once,          &at_once,           &at_once,
+                        &at_once,   ClipMaking{voice}, kFolder / "passing"};
+    DeskWindow window(opened, {[&](const auto&) { return opened; },
+                               [] { return std::int64_t{0}; },
+                               &canvas.pictures(),
+                               &workbench,
+                               [](const pack::VoiceNeed&) {},
+                               {},
+                               {},
+                               trying});
     const double bare = frameMillis(canvas, window);
     window.makeUnit("Five hundred");
     window.words().typed = words(workbench.known.classroom(), 500);
@@ -73,6 +83,19 @@ void windowFigures(const Workbench& workbench) {
     figure("a look at all 500 words, aside, against adding them", look, "ms", add);
     window.words().in_hand = {"cat", false};
     figure("a frame of the desk's 500 words, against an empty page (bound 8 ms)",
+           frameMillis(canvas, window), "ms", bare);
+
+    window.go(Place::try_out);
+    const auto& skills = window.unit()->look().skills;
+    for (std::size_t i = 0; i < skills.size(); ++i)
+        if (skills[i].items > skills[window.tryOut()->skill()].items)
+            window.tryOut()->chooseSkill(i);
+    (void)canvas.draw(window, 1280, 720, 1, 1.f / 60);
+    const double from = bench::seconds();
+    window.step();
+    figure("a question drawn by the game for the desk, against an empty page (bound 1,000 ms)",
+           1000 * (bench::seconds() - from), "ms", bare);
+    figure("a frame of trying 500 words out, against an empty page (bound 8 ms)",
            frameMillis(canvas, window), "ms", bare);
 }
 
@@ -122,7 +145,7 @@ int main() {
     AtOnce at_once;
     const Workbench workbench{
         bench->known, bench->blocked, bench->workbench.pictures, {}, "", at_once, at_once, {}};
-    windowFigures(workbench);
+    windowFigures(workbench, bench->voice);
     packFigures(workbench, bench->voice);
     std::filesystem::remove_all(kFolder);
     return 0;

@@ -1,5 +1,5 @@
-// wrenlet-desk-pictures DIR [words|booth|try|class]: every page and state of the desk, from the
-// invented class.
+// wrenlet-desk-pictures DIR [words|booth|try|class|readme]: every page and state of the desk, from
+// the invented class.
 #include <array>
 #include <cstdlib>
 #include <filesystem>
@@ -51,14 +51,22 @@ struct Size {
 constexpr std::array<Size, 3> kSizes{
     {{1280, 720, "1280x720"}, {1920, 1080, "1920x1080"}, {1024, 768, "1024x768"}}};
 
+/// Seen at the Hand out place, and so a name and not a path of this machine.
+constexpr const char* kRoom = "Room 4 stick";
+
 constexpr const char* kFarm =
     "fox, bow, hen, pig, duck, goat, dog, sheep, cow, rabbit, mouse, rat, rainbow, frohg, box, "
     "log, pen, cat, hat, bee, tree, spider, snail, nest, sun, moon, shed, cup; The hen sat in "
     "the hay.; Is the pig wet?; The cat can see a rat.; Can the duck swim?";
 
+/// True when one state alone is drawn, in the first size, and this is another.
+bool isPassedOver(std::string_view one, std::string_view state, const Size& size) {
+    return !one.empty() && (one != state || size.width != kSizes.front().width);
+}
+
 /// The Words page in its states, of an invented unit that is thrown away after.
-bool wordsPictures(const std::filesystem::path& folder, DeskOptions options) {
-    const std::filesystem::path room = folder / "room";
+bool wordsPictures(const std::filesystem::path& folder, DeskOptions options, std::string_view one) {
+    const std::filesystem::path room = kRoom;
     const auto bench = openBench(options.assets, folder / "aside", demo::kNowMs, [] {});
     if (!bench) {
         std::cerr << "The word lists are not where they should be.\n";
@@ -84,6 +92,7 @@ bool wordsPictures(const std::filesystem::path& folder, DeskOptions options) {
     }};
     for (const State& state : kStates) {
         for (const Size& size : kSizes) {
+            if (isPassedOver(one, state.name, size)) continue;
             std::error_code ignored;
             std::filesystem::remove_all(room, ignored);
             std::filesystem::create_directories(room, ignored);
@@ -132,8 +141,8 @@ bool packInHand(DeskWindow& window, bool second) {
 }
 
 /// The Booth page: before it begins, while it listens, and with something found.
-bool boothPictures(const std::filesystem::path& folder, DeskOptions options) {
-    const std::filesystem::path room = folder / "room";
+bool boothPictures(const std::filesystem::path& folder, DeskOptions options, std::string_view one) {
+    const std::filesystem::path room = kRoom;
     const auto bench = openBench(options.assets, folder / "aside", demo::kNowMs, [] {});
     if (!bench) return false;
     AtOnce at_once;
@@ -150,6 +159,7 @@ bool boothPictures(const std::filesystem::path& folder, DeskOptions options) {
         "booth", "booth-listening", "booth-uh", "booth-sentence", "hand-out", "hand-out-second"};
     for (const char* state : kStates) {
         for (const Size& size : kSizes) {
+            if (isPassedOver(one, state, size)) continue;
             std::error_code ignored;
             std::filesystem::remove_all(room, ignored);
             std::filesystem::create_directories(room, ignored);
@@ -201,8 +211,8 @@ bool boothPictures(const std::filesystem::path& folder, DeskOptions options) {
 }
 
 /// The Try out page: a question of a few skills, one left out, and words that would give more.
-bool tryPictures(const std::filesystem::path& folder, DeskOptions options) {
-    const std::filesystem::path room = folder / "room";
+bool tryPictures(const std::filesystem::path& folder, DeskOptions options, std::string_view one) {
+    const std::filesystem::path room = kRoom;
     const auto bench = openBench(options.assets, room / "aside", demo::kNowMs, [] {});
     if (!bench) return false;
     AtOnce at_once;
@@ -236,6 +246,7 @@ bool tryPictures(const std::filesystem::path& folder, DeskOptions options) {
                                              {3840, 2160, "3840x2160"}}};
     for (const State& state : kStates) {
         for (const Size& size : kTrySizes) {
+            if (isPassedOver(one, state.name, size)) continue;
             std::error_code ignored;
             std::filesystem::remove_all(room, ignored);
             std::filesystem::create_directories(room, ignored);
@@ -288,11 +299,35 @@ bool classPictures(const std::filesystem::path& folder, DeskOptions options) {
     return true;
 }
 
+/// The four of the README, by the names they have there.
+bool readmePictures(const std::filesystem::path& folder, const DeskOptions& options) {
+    const std::filesystem::path beside = folder / "drawn";
+    std::error_code error;
+    std::filesystem::create_directories(beside, error);
+    if (!wordsPictures(beside, options, "words") || !boothPictures(beside, options, "booth-uh") ||
+        !tryPictures(beside, options, "try-out") || !boothPictures(beside, options, "hand-out"))
+        return false;
+    constexpr std::array<std::array<const char*, 2>, 4> kNames{{
+        {"words", "desk-words"},
+        {"booth-uh", "desk-booth"},
+        {"try-out", "desk-try-out"},
+        {"hand-out", "desk-hand-out"},
+    }};
+    for (const auto& [drawn, name] : kNames) {
+        const auto picture = folder / (std::string(name) + ".png");
+        std::filesystem::rename(beside / (std::string(drawn) + "-1280x720.png"), picture, error);
+        if (error) return false;
+        std::cout << picture.string() << "\n";
+    }
+    std::filesystem::remove_all(beside, error);
+    return true;
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
     if (argc != 2 && argc != 3) {
-        std::cerr << "wrenlet-desk-pictures DIR [words|booth|try|class]\n";
+        std::cerr << "wrenlet-desk-pictures DIR [words|booth|try|class|readme]\n";
         return 2;
     }
     namespace fs = std::filesystem;
@@ -300,15 +335,22 @@ int main(int argc, char** argv) {
     const fs::path bin = fs::absolute(argv[0]).parent_path();
     options.game = bin / "wrenlet";
     options.assets = bin.parent_path() / "share" / "wrenlet";
-    if (const char* named = std::getenv("WRENLET_ASSETS")) options.assets = named;
-    const fs::path folder = fs::path(argv[1]) / "desk";
-    std::error_code ignored;
-    fs::create_directories(folder, ignored);
+    if (const char* named = std::getenv("WRENLET_ASSETS")) options.assets = fs::absolute(named);
     const std::string only = argc == 3 ? argv[2] : "";
+    const fs::path all = fs::absolute(argv[1]);
+    const fs::path folder = only == "readme" ? all : all / "desk";
+    std::error_code error;
+    fs::create_directories(folder, error);
+    fs::current_path(folder, error);  // the classroom's folder has a name there, and no path
+    if (error) {
+        std::cerr << "Nothing can be written to " << folder.string() << ".\n";
+        return 1;
+    }
+    if (only == "readme") return readmePictures(folder, options) ? 0 : 1;
     const auto wanted = [&](const char* name) { return only.empty() || only == name; };
-    const bool drawn = (!wanted("words") || wordsPictures(folder, options)) &&
-                       (!wanted("booth") || boothPictures(folder, options)) &&
-                       (!wanted("try") || tryPictures(folder, options)) &&
+    const bool drawn = (!wanted("words") || wordsPictures(folder, options, {})) &&
+                       (!wanted("booth") || boothPictures(folder, options, {})) &&
+                       (!wanted("try") || tryPictures(folder, options, {})) &&
                        (!wanted("class") || classPictures(folder, options));
     return drawn ? 0 : 1;
 }
