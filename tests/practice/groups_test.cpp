@@ -111,7 +111,7 @@ TEST_CASE("Groups: within a skill, those who miss the same sounds") {
         CHECK(together(grouping, i % 2 == 0 ? "c0" : "c1", "c" + std::to_string(i)));
 }
 
-TEST_CASE("Groups: who misses nothing, or too little is known of, is in none; so are shields") {
+TEST_CASE("Groups: who misses nothing, or too little is known of, is in none, and so are shields") {
     std::vector<ChildProgress> children = threeKinds();
     children.push_back(child("steady", {line("phoneme.first", "k", Standing::steady)}));
     children.push_back(child("new", {line("phoneme.first", "k", Standing::too_little)}));
