@@ -75,6 +75,10 @@ bool wordsPictures(const std::filesystem::path& folder, DeskOptions options, std
     AtOnce at_once;
     const Workbench workbench{
         bench->known, bench->blocked, bench->workbench.pictures, {}, "", at_once, at_once, {}};
+    const std::unique_ptr<ChildGame> game = gameProgram(options.game);
+    const Trying trying{game.get(),      &at_once, &at_once,
+                        &at_once,        &at_once, ClipMaking{bench->voice},
+                        room / "passing"};
     struct State {
         const char* name;
         const char* typed;
@@ -113,7 +117,8 @@ bool wordsPictures(const std::filesystem::path& folder, DeskOptions options, std
                 window.words().choosing->shown = 20;  // as after some frames
                 return true;
             };
-            if (pictureWith(opened, options, demo::kNowMs, &workbench, prepare, std::cerr) != 0)
+            if (pictureWith(opened, options, demo::kNowMs, &workbench, prepare, std::cerr,
+                            {nullptr, nullptr, &at_once, nullptr}, {}, trying) != 0)
                 return false;
             std::cout << options.picture.string() << "\n";
             std::filesystem::remove_all(room, ignored);
@@ -148,6 +153,10 @@ bool boothPictures(const std::filesystem::path& folder, DeskOptions options, std
     AtOnce at_once;
     const Workbench workbench{
         bench->known, bench->blocked, bench->workbench.pictures, {}, "", at_once, at_once, {}};
+    const std::unique_ptr<ChildGame> game = gameProgram(options.game);
+    const Trying trying{game.get(),      &at_once, &at_once,
+                        &at_once,        &at_once, ClipMaking{bench->voice},
+                        room / "passing"};
     const auto run = [](DeskWindow& window, double seconds) {
         for (int i = 0; i < int(seconds * 50); ++i) window.step();
     };
@@ -201,7 +210,8 @@ bool boothPictures(const std::filesystem::path& folder, DeskOptions options, std
             };
             std::ofstream(room / "class.json") << pack::writeClassList(opened.list);
             if (pictureWith(opened, options, demo::kNowMs, &workbench, prepare, std::cerr, sound,
-                            {&at_once, ClipMaking{bench->voice, 2, bench->clips.get()}}) != 0)
+                            {&at_once, ClipMaking{bench->voice, 2, bench->clips.get()}},
+                            trying) != 0)
                 return false;
             std::cout << options.picture.string() << "\n";
             std::filesystem::remove_all(room, ignored);
