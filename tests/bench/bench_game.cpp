@@ -1,14 +1,11 @@
 // The game's figures: drawing against bare copies of as many textures, touch to sound through the
-// real loop, the first frame against a bare program's, what an idle game costs.
+// real loop, the first frame against a bare program's.
 #include <SDL.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
 #include <atomic>
-#include <csignal>
 #include <cstdlib>
-#include <fstream>
-#include <sstream>
 #include <thread>
 
 #include "content/common/files.hpp"
@@ -199,60 +196,6 @@ void startFigures() {
     figure("ready to play on a new tablet, against the same", median(ready_anew), "ms", base);
 }
 
-/// What the system says of a running program: a line of a file in /proc/PID.
-std::string told(pid_t program, const char* file, const std::string& begins) {
-    std::ifstream lines("/proc/" + std::to_string(program) + "/" + file);
-    for (std::string line; std::getline(lines, line);)
-        if (line.compare(0, begins.size(), begins) == 0) return line.substr(begins.size());
-    return "";
-}
-
-/// Of all threads.
-double cpuSeconds(pid_t program) {
-    const std::string line = told(program, "stat", "");
-    std::istringstream fields(line.substr(std::min(line.size(), line.rfind(')') + 2)));
-    std::vector<std::string> all;
-    for (std::string field; fields >> field;) all.push_back(field);
-    constexpr std::size_t kUser = 11, kSystem = 12;  // after the name: see proc(5)
-    if (all.size() <= kSystem) return 0;
-    return (std::stod(all[kUser]) + std::stod(all[kSystem])) /
-           static_cast<double>(sysconf(_SC_CLK_TCK));
-}
-
-/// The program itself, on an X server: SDL's driver for no display wakes every millisecond and
-/// costs more than the game.
-void idleFigures() {
-    if (std::getenv("DISPLAY") == nullptr) {
-        std::fputs("bench-game: an idle game is measured on an X server: xvfb-run\n", stderr);
-        return;
-    }
-    const std::string classroom = (kFolder / "classroom").string();
-    const std::string tablet = (kFolder / "tablet").string();
-    const pid_t game = fork();
-    if (game == 0) {
-        setenv("SDL_VIDEODRIVER", "x11", 1);
-        setenv("SDL_AUDIODRIVER", "dummy", 1);
-        setenv("SDL_RENDER_DRIVER", "software", 1);
-        setenv("SDL_FRAMEBUFFER_ACCELERATION", "0", 1);
-        execl(WRENLET_PROGRAM, WRENLET_PROGRAM, classroom.c_str(), "--data", tablet.c_str(),
-              static_cast<char*>(nullptr));
-        _exit(127);
-    }
-    SDL_Delay(8000);
-    const double cpu_begin = cpuSeconds(game), begin = seconds();
-    SDL_Delay(10'000);
-    const double cpu = cpuSeconds(game) - cpu_begin, wall = seconds() - begin;
-    const std::string most = told(game, "status", "VmHWM:");
-    kill(game, SIGTERM);
-    waitpid(game, nullptr, 0);
-    if (most.empty()) {
-        std::fputs("bench-game: the game ended before it was measured\n", stderr);
-        return;
-    }
-    figure("processor of an idle game on an X server, against 1 %", 100 * cpu / wall, "%", 1);
-    figure("memory at most, against 150 MB", std::stod(most) / 1024, "MB", 150);
-}
-
 }  // namespace
 
 int main(int, char**) {
@@ -266,7 +209,6 @@ int main(int, char**) {
         touchFigures(at);
     }
     startFigures();
-    idleFigures();
     std::filesystem::remove_all(kFolder);
     return 0;
 }

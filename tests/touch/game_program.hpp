@@ -31,6 +31,7 @@ class GameProgram {
     GameProgram(const GameProgram&) = delete;
     GameProgram& operator=(const GameProgram&) = delete;
 
+    pid_t process() const { return process_; }
     const Standing& standing() const { return standing_; }
     /// Reads on until it stands so; false when it has not within so many seconds, or has ended.
     bool waitFor(const std::function<bool(const Standing&)>& so, double seconds);
