@@ -1,5 +1,8 @@
 // wrenlet: what a child plays.
 #include <SDL.h>
+#ifdef __GLIBC__
+#include <malloc.h>
+#endif
 
 #include <chrono>
 #include <cstdlib>
@@ -102,6 +105,13 @@ std::function<void()> announcer(const App& app) {
     };
 }
 
+/// What reading a pack took for a while goes back to the system: as much again as the pack.
+void giveBack() {
+#ifdef __GLIBC__
+    malloc_trim(0);
+#endif
+}
+
 /// The badges are shown at once; the pack and the store are opened meanwhile.
 int playHere(const Call& call, TableOptions options, std::uint64_t random) {
     const pack::Classroom classroom{call.classroom};
@@ -126,6 +136,7 @@ int playHere(const Call& call, TableOptions options, std::uint64_t random) {
     if (!opened.ok()) return fail(opened.problems(), false);
     if (!display.ok()) return fail(display.problems(), false);
 
+    giveBack();
     const SystemClock clock;
     Table table(opened.value(), clock, options, std::move(display.value()));
     if (call.first_frame) {

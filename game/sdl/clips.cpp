@@ -2,6 +2,8 @@
 
 #include <SDL_mixer.h>
 
+#include <algorithm>
+
 namespace wrenlet::game {
 
 std::unique_ptr<Pcm> decodeClip(std::string_view bytes) {
@@ -20,15 +22,17 @@ std::unique_ptr<Pcm> decodeClip(std::string_view bytes) {
     return pcm;
 }
 
-const Pcm* DecodedClips::clip(std::string_view id) {
-    const auto held = held_.find(id);
-    if (held != held_.end()) return held->second.get();
+std::shared_ptr<const Pcm> DecodedClips::clip(std::string_view id) {
+    if (const auto held = held_.find(id); held != held_.end()) {
+        held->second.wanted = ++wanted_;
+        return held->second.pcm;
+    }
     const pack::Clip* clip = pack_.clip(id);
     return clip == nullptr ? nullptr : decode(*clip);
 }
 
 bool DecodedClips::decodeOne() {
-    while (next_ < pack_.clips.size() && bytes_ < kMostIdleBytes) {
+    while (next_ < pack_.clips.size() && bytes_ < most_bytes_) {
         const pack::Clip& clip = pack_.clips[next_++];
         if (held_.find(clip.id) != held_.end()) continue;
         decode(clip);
@@ -37,11 +41,23 @@ bool DecodedClips::decodeOne() {
     return false;
 }
 
-const Pcm* DecodedClips::decode(const pack::Clip& clip) {
+std::shared_ptr<const Pcm> DecodedClips::decode(const pack::Clip& clip) {
     ready_();
-    auto pcm = decodeClip(clip.bytes);
-    if (pcm) bytes_ += pcm->samples.size() * sizeof(std::int16_t);
-    return held_.emplace(clip.id, std::move(pcm)).first->second.get();
+    const Held held{decodeClip(clip.bytes), ++wanted_};
+    bytes_ += held.bytes();
+    held_.emplace(clip.id, held);
+    makeRoom();
+    return held.pcm;
+}
+
+void DecodedClips::makeRoom() {
+    while (bytes_ > most_bytes_ && held_.size() > 1) {
+        const auto oldest = std::min_element(held_.begin(), held_.end(), [](auto& a, auto& b) {
+            return a.second.wanted < b.second.wanted;
+        });
+        bytes_ -= oldest->second.bytes();
+        held_.erase(oldest);
+    }
 }
 
 }  // namespace wrenlet::game

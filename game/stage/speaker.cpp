@@ -26,34 +26,50 @@ Millis millisUntil(std::int64_t samples) {
 }  // namespace
 
 Speech Speaker::say(const Utterance& utterance, Millis now) {
-    for (const Spoken& spoken : utterance) bank_.clip(spoken.clip);  // decoded before the lock
+    std::vector<std::shared_ptr<const Pcm>> clips;  // decoded before the lock
+    for (const Spoken& spoken : utterance) clips.push_back(bank_.clip(spoken.clip));
 
     const Held held(lock_);
     const std::int64_t wait = millisUntil(std::max<std::int64_t>(0, cue_until_ - mixer_.clock()));
     Speech speech;
     std::vector<Mixer::Line> lines;
+    std::vector<std::int64_t> begins;
     std::int64_t at = 0;
     for (const Spoken& spoken : utterance) {
         at += std::max<Millis>(spoken.gap_before, 0) * kSamplesPerMilli;
         if (speech.clips.empty()) at = std::max(at, wait * kSamplesPerMilli);
-        const Pcm* pcm = bank_.clip(spoken.clip);
+        const Pcm* pcm = clips[speech.clips.size()].get();
         const std::int64_t length = pcm != nullptr ? static_cast<std::int64_t>(pcm->samples.size())
                                                    : kMissingClipMillis * kSamplesPerMilli;
         if (pcm != nullptr) lines.push_back({pcm, at});
+        begins.push_back(mixer_.clock() + at);
         speech.clips.push_back({now + at / kSamplesPerMilli, now + millisUntil(at + length)});
         at += length;
     }
     speech.end = now + millisUntil(at);
-    mixer_.stop(Mixer::Lane::voice);
+    stopVoice();
     mixer_.begin(Mixer::Lane::voice, lines);
+    for (std::size_t i = 0; i < clips.size(); ++i)
+        if (clips[i] != nullptr) kept_.push_back({std::move(clips[i]), begins[i]});
     said_until_ = mixer_.clock() + at;
     return speech;
 }
 
 void Speaker::hush() {
     const Held held(lock_);
-    mixer_.stop(Mixer::Lane::voice);
+    stopVoice();
     said_until_ = mixer_.clock();
+}
+
+// What is stopped fades, and so is kept a little longer.
+void Speaker::stopVoice() {
+    mixer_.stop(Mixer::Lane::voice);
+    const std::int64_t clock = mixer_.clock();
+    for (Kept& kept : kept_)
+        if (kept.stopped < 0) kept.stopped = clock;
+    std::erase_if(kept_, [clock](const Kept& kept) {
+        return kept.begin >= clock || kept.stopped + kFadeSamples < clock;
+    });
 }
 
 void Speaker::setVolume(float volume) {

@@ -2,9 +2,11 @@
 // when each will sound, in the game's own time.
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "game/stage/cues.hpp"
 #include "game/stage/mixer.hpp"
@@ -16,9 +18,9 @@ namespace wrenlet::game {
 class ClipBank {
   public:
     virtual ~ClipBank() = default;
-    /// The clip, decoded now if it was not before; null when there is none or it is no sound. What
-    /// it points to stays for as long as the bank.
-    virtual const Pcm* clip(std::string_view id) = 0;
+    /// The clip, decoded now if it is not held; null when there is none or it is no sound. The bank
+    /// may let it go when others are asked for: whoever plays it keeps it.
+    virtual std::shared_ptr<const Pcm> clip(std::string_view id) = 0;
 };
 
 /// Keeps a sound device's callback out of the mixer while voices change.
@@ -52,9 +54,17 @@ class Speaker final : public Voice {
     void setTrouble(std::string trouble) { trouble_ = std::move(trouble); }
 
   private:
+    struct Kept {
+        std::shared_ptr<const Pcm> pcm;
+        std::int64_t begin = 0;     // the mixer's sample
+        std::int64_t stopped = -1;  // the sample at which it was; -1: it may sound
+    };
+    void stopVoice();
+
     Mixer& mixer_;
     ClipBank& bank_;
     SoundLock& lock_;
+    std::vector<Kept> kept_;  // what the mixer may still read
     std::optional<Cues> cues_;
     std::int64_t said_until_ = 0, cue_until_ = 0;  // the mixer's samples
     std::string trouble_;

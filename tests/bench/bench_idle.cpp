@@ -81,7 +81,7 @@ int measure() {
         return now.right && now.place.find(": asked") != std::string::npos;
     };
     if (!game.waitFor(asks, kPatience)) return 1;
-    game.listen(12);  // all is told
+    game.listen(60);  // all is told, and what there is to touch has been hinted at
     idleFigure(game, "processor of a game that idles at a question, against 1 %");
     for (const double until = bench::seconds() + kPlayed; bench::seconds() < until;) {
         if (game.standing().right)

@@ -2,6 +2,7 @@
 
 #include <cstdio>
 #include <map>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -25,14 +26,11 @@ class Lent final : public pack::Media {
         for (const pack::Clip& clip : from.clips) kinds_[kindOf(clip.id)].push_back(&clip);
     }
 
-    Result<pack::Clip> clip(const pack::VoiceNeed& need) override {
-        if (const pack::Clip* same = from_.clip(need.id)) return *same;
-        const auto& kind = kinds_[kindOf(need.id)];
-        if (kind.empty()) return Problem{need.id, "The starter has no clip of its kind.", ""};
-        pack::Clip lent = *kind[lent_++ % kind.size()];
-        lent.id = need.id;
-        lent.text = need.text;
-        return lent;
+    std::vector<Result<pack::Clip>> clips(std::span<const pack::VoiceNeed> needs,
+                                          const pack::Progress&) override {
+        std::vector<Result<pack::Clip>> all;
+        for (const pack::VoiceNeed& need : needs) all.push_back(clip(need));
+        return all;
     }
     Result<pack::Picture> picture(std::string_view id) override {
         auto bytes = readWhole(pictures_ / (std::string(id) + ".svg"), kMostListBytes);
@@ -41,6 +39,15 @@ class Lent final : public pack::Media {
     }
 
   private:
+    Result<pack::Clip> clip(const pack::VoiceNeed& need) {
+        if (const pack::Clip* same = from_.clip(need.id)) return *same;
+        const auto& kind = kinds_[kindOf(need.id)];
+        if (kind.empty()) return Problem{need.id, "The starter has no clip of its kind.", ""};
+        pack::Clip lent = *kind[lent_++ % kind.size()];
+        lent.id = need.id;
+        lent.text = need.text;
+        return lent;
+    }
     static std::string kindOf(std::string_view id) {
         return std::string(id.substr(0, id.find(':')));
     }
@@ -85,8 +92,8 @@ bool makeLargeClassroom(const std::filesystem::path& folder) {
     unit.id = "five-hundred";
     unit.title = "Five hundred";
     Lent media(starter.value(), share / "pictures");
-    const auto built = pack::buildPack(unit, 1, known.value().lexicon(), speech::BlockList(), media,
-                                       [](std::size_t, std::size_t, std::string_view) {});
+    const auto built =
+        pack::buildPack(unit, 1, known.value().lexicon(), speech::BlockList(), media, {});
     if (!built.ok()) return fails(built.problems());
     const auto bytes = pack::writePack(built.value());
     if (!bytes.ok()) return fails(bytes.problems());

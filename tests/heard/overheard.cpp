@@ -77,7 +77,7 @@ Overheard overhear(exercise::Skill skill, const game::Tape& tape) {
     }
     for (const Said& said : notes.said)
         for (const game::Spoken& spoken : said.words)
-            if (const game::Pcm* pcm = clips.clip(spoken.clip))
+            if (const auto pcm = clips.clip(spoken.clip))
                 notes.clips[spoken.clip] = pcm->samples;
     notes.answers = opened.value().store.all().size();
     return notes;

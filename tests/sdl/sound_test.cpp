@@ -106,6 +106,36 @@ TEST_CASE("sound: clips are decoded when wanted, or one by one when idle") {
     CHECK(clips.bytes() == 3u * 4800 * 2);
 }
 
+TEST_CASE("sound: no more clips are held than there is room for, and each is had when wanted") {
+    const std::string wav = encoded(tone(4800), SF_FORMAT_WAV | SF_FORMAT_PCM_16, 48'000);
+    pack::Pack pack;
+    for (const char* id : {"word:cat", "word:dog", "word:owl", "word:pig"}) {
+        pack::Clip clip;
+        clip.id = id;
+        clip.bytes = wav;
+        pack.clips.push_back(clip);
+    }
+    Mixer mixer;
+    SoundDevice device(mixer);
+    device.open(SoundDevice::Use::decode_only);
+    constexpr std::size_t kOne = 4800 * 2;
+    DecodedClips clips(
+        pack, [] {}, 2 * kOne);
+    while (clips.decodeOne()) {
+    }
+    CHECK(clips.bytes() == 2 * kOne);
+    const auto cat = clips.clip("word:cat");
+    CHECK(clips.clip("word:cat") == cat);
+    const auto owl = clips.clip("word:owl");  // the dog goes, who was wanted before the cat
+    CHECK(clips.clip("word:cat") == cat);
+    REQUIRE(clips.clip("word:pig") != nullptr);  // and now the owl
+    CHECK(clips.bytes() == 2 * kOne);
+    CHECK(clips.clip("word:cat") == cat);
+    CHECK(owl->samples.size() == 4800);  // whoever plays it has it
+    CHECK(clips.clip("word:owl") != owl);
+    CHECK(clips.bytes() == 2 * kOne);
+}
+
 TEST_CASE("sound: a device pulls what is said") {
     SDL_SetHint(SDL_HINT_AUDIODRIVER, "dummy");
     Mixer mixer;

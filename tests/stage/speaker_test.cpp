@@ -13,9 +13,9 @@ namespace {
 
 class ListedBank final : public ClipBank {
   public:
-    const Pcm* clip(std::string_view id) override {
+    std::shared_ptr<const Pcm> clip(std::string_view id) override {
         const auto at = clips.find(std::string(id));
-        return at == clips.end() ? nullptr : &at->second;
+        return at == clips.end() ? nullptr : std::make_shared<Pcm>(at->second);
     }
     std::map<std::string, Pcm> clips;
 };

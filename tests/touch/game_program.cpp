@@ -42,6 +42,7 @@ GameProgram::GameProgram(const std::string& display, const std::vector<std::stri
         setenv("SDL_VIDEODRIVER", "x11", 1);
         setenv("SDL_AUDIODRIVER", "dummy", 1);
         setenv("SDL_RENDER_DRIVER", "software", 1);
+        setenv("SDL_FRAMEBUFFER_ACCELERATION", "0", 1);
         std::vector<char*> words{const_cast<char*>(WRENLET_PROGRAM)};
         for (const std::string& word : arguments) words.push_back(const_cast<char*>(word.c_str()));
         words.push_back(nullptr);
