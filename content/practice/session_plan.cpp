@@ -5,11 +5,12 @@
 namespace wrenlet::practice {
 
 SessionPlan SessionPlan::ofMinutes(int minutes) {
-    constexpr std::int64_t kMinute = 60'000;
-    // The longer it is, the earlier in its last minute it ends: five minutes are five and a bit,
-    // eight are seven and a bit.
+    constexpr std::int64_t kMinute = 60'000, kLeastGraceMs = 15'000;
+    // What goes beyond it is an item or two: five minutes are five and a bit, six and seven are
+    // that to within half a minute, eight are seven and a half and never more than eight.
     SessionPlan plan;
-    plan.length_ms = minutes * kMinute - kOneItemMs * std::max(0, minutes - 5);
+    plan.length_ms = std::min(minutes * kMinute - (minutes > 5 ? kOneItemMs : 0),
+                              kLongestMs - kOneItemMs - kLeastGraceMs);
     plan.most_items = 12 * minutes;
     return plan;
 }
@@ -20,7 +21,9 @@ bool SessionPlan::isClosing(std::int64_t played_ms, int asked) const {
 
 bool SessionPlan::isOver(std::int64_t played_ms, int asked, bool last_was_right) const {
     const bool at_the_end = played_ms >= length_ms || asked >= most_items;
-    const bool far_beyond = played_ms >= length_ms + kGraceMs || asked >= most_items + kGraceItems;
+    const std::int64_t latest_ms =
+        std::clamp(kLongestMs - kOneItemMs, length_ms, length_ms + kGraceMs);
+    const bool far_beyond = played_ms >= latest_ms || asked >= most_items + kGraceItems;
     return far_beyond || (at_the_end && last_was_right);
 }
 

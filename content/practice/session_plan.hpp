@@ -9,16 +9,17 @@ struct SessionPlan {
     std::int64_t length_ms = 340'000;
     int most_items = 72;
 
-    /// For about so many minutes: within one minute of playing that holds `minutes` it ends, and
-    /// for 5 to 8 the session is five minutes long at least and eight at most, the last item's own
-    /// time included where that is no longer than kOneItemMs. So many items at most that a child
+    /// For about so many minutes, 5 to 8: the session is five minutes long at least and eight at
+    /// most, the last item's own time included where that is no longer than kOneItemMs, and within
+    /// 40 s of what was set (five minutes: up to a minute more). So many items at most that a child
     /// who answers every five seconds is not done sooner.
     static SessionPlan ofMinutes(int minutes);
 
     /// An item takes about so long: within it of the end, the next item may be the last.
     static constexpr std::int64_t kOneItemMs = 20'000;
-    /// After a miss the session goes on past its end, but no item begins later than this.
-    static constexpr std::int64_t kGraceMs = 40'000;
+    /// After a miss the session goes on past its end, but no item begins later than this after it,
+    /// nor so late that it would end past kLongestMs.
+    static constexpr std::int64_t kGraceMs = 40'000, kLongestMs = 8 * 60'000;
     static constexpr int kGraceItems = 4;
     /// A child who is tired, or doesn't listen, is asked a few sure ones more and no others.
     static constexpr int kMostWindingDown = 3;

@@ -31,12 +31,18 @@ std::size_t BadgeScene::shown() const {
     return std::min(perPage(), list_.children.size() - std::min(first(), list_.children.size()));
 }
 
+// The name is touched as the badge is, and stands within the frame that marks it.
+Box BadgeScene::withName(Box badge) const {
+    badge.h += layout_.px(26);
+    return badge;
+}
+
 std::vector<Thing> BadgeScene::things() const {
     std::vector<Thing> all = {
         {"replay", layout_.replay()}, {"leave", layout_.leave()}, {"wren", layout_.wren()}};
     const auto boxes = layout_.badges(shown());
     for (std::size_t i = 0; i < boxes.size(); ++i)
-        all.push_back({"badge:" + list_.children[first() + i].id, boxes[i]});
+        all.push_back({"badge:" + list_.children[first() + i].id, withName(boxes[i])});
     if (pages() > 1) all.push_back({"page", layout_.nextPage()});
     return all;
 }

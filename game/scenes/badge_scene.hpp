@@ -24,6 +24,7 @@ class BadgeScene final : public Scene {
     void drawGround(Painter& painter, Millis now) const override;
     void drawPieces(Painter& painter, Millis now) const override;
 
+    Box withName(Box badge) const;
     std::size_t pages() const;
     std::size_t first() const;  // index of the page's first child
     std::size_t shown() const;  // badges on the page

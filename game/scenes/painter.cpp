@@ -31,7 +31,7 @@ Sprite textSprite(std::string_view text, float height, Colour colour, bool bold)
     return sprite;
 }
 
-constexpr float kCardRadius = 24, kTileRadius = 20, kLine = 3, kLiftedLine = 5;
+constexpr float kCardRadius = 24, kTileRadius = 20, kLine = 3;
 constexpr float kLiftedScale = 1.04f;
 constexpr float kLetterTall = 0.8f;  // its line height, of a tile's
 
@@ -98,10 +98,15 @@ void Painter::card(const Box& box, Stand stand, float radius) {
     sprite.colour = palette::kCard;
     sprite.edge_colour = palette::kInk;  // deep would not stand out from the water
     sprite.radius = whole(radius);
-    sprite.edge_px = whole(layout_.px(stand == Stand::lifted ? kLiftedLine : kLine));
+    sprite.edge_px = whole(layout_.px(kLine));
     const bool lies = stand == Stand::done || stand == Stand::past;
     sprite.shadow_px = lies ? 0 : whole(layout_.px(stand == Stand::lifted ? 16 : 6));
     put(std::move(sprite), box.centre(), stand == Stand::done ? 0.5f : 1);
+    // Deep, within the ink that stands out from the water.
+    if (stand == Stand::lifted) {
+        const float in = layout_.px(kLine);
+        panel(box.grown(-in), palette::kCard, palette::kDeep, radius / layout_.px(1) - kLine);
+    }
 }
 
 void Painter::panel(const Box& box, Colour colour, Colour edge, float radius) {

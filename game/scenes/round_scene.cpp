@@ -208,7 +208,8 @@ float RoundScene::hint(Millis now) const {
 Box RoundScene::explainPaper() const {
     const Box area = layout_.stage();
     const float w = std::min(area.w, layout_.px(760));
-    return {area.centre().x - w / 2, area.y, w, area.h + layout_.gap() / 2};
+    return {area.centre().x - w / 2, area.y, w,
+            area.h + (layout_.isPortrait() ? layout_.gap() / 2 : 0)};
 }
 
 Box RoundScene::explainRow(int pair) const {

@@ -1,25 +1,35 @@
 // wrenlet-pictures DIR: a picture of every screen and state of the game, at several sizes and both
 // ways round, made by scripted children.
+#include <unistd.h>
+
 #include <algorithm>
 #include <iostream>
 #include <optional>
 #include <string>
 
 #include "content/common/files.hpp"
+#include "game/sdl/screenshot.hpp"
 #include "tests/fixtures/visit.hpp"
+#include "tests/pictures/contact_sheet.hpp"
+#include "tests/pictures/states.hpp"
 
 using namespace wrenlet;
 using namespace wrenlet::game;
 using fixtures::Room;
 using fixtures::Visit;
+using pictures::ContactSheet;
+using pictures::kStates;
+using pictures::showStates;
 
 namespace {
 
 constexpr const char* kUsage =
-    "wrenlet-pictures DIR [PART]    PART: sessions, adult or skills; all of them without it\n";
+    "wrenlet-pictures DIR [PART]    PART: sessions, adult, skills or readme; all of them\n"
+    "                               without it\n";
 
 std::filesystem::path roomFolder() {
-    return std::filesystem::temp_directory_path() / "wrenlet-pictures";
+    return std::filesystem::temp_directory_path() /
+           ("wrenlet-pictures-" + std::to_string(getpid()));
 }
 
 struct Size {
@@ -70,16 +80,74 @@ bool drawSessions(const std::filesystem::path& pictures, const Size& size) {
     return result->finished && result->problems.empty();
 }
 
-/// Every state of a skill's round: a child who knows half of it plays it for a while.
-bool drawSkill(const std::filesystem::path& pictures, const Size& size, exercise::Skill skill) {
-    const Room room(roomFolder());
-    Tape tape;
-    tape.right_share = 0.55;
-    tape.most_minutes = 4;
-    const auto result = played(room, size, tape, pictures, skill);
-    if (!result) return false;
-    for (const std::string& file : result->files) std::cout << file << "\n";
-    return result->problems.empty();
+std::string nameOf(std::string_view id, std::string_view state) {
+    return std::string(id) + "-" + std::string(state) + ".png";
+}
+
+/// Each state of each skill, both ways round, at three sizes: a picture of each, and all of them on
+/// one page.
+bool drawSkills(const std::filesystem::path& pictures) {
+    constexpr int kRowHeight = 150;
+    constexpr Size kSizes[] = {{1280, 800}, {800, 1280},  {1024, 600},
+                               {600, 1024}, {2048, 1536}, {1536, 2048}};
+    std::vector<ContactSheet::Column> columns;
+    for (const Size& size : kSizes)
+        for (const std::string_view state : kStates)
+            columns.push_back({std::string(state),
+                               std::to_string(size.width) + " x " + std::to_string(size.height),
+                               size.width * kRowHeight / size.height});
+    ContactSheet sheet(std::filesystem::path(WRENLET_TEST_SHARE) / "fonts", columns, kRowHeight);
+    bool all = true;
+    for (const exercise::SkillRow& row : exercise::skillTable()) {
+        if (!row.is_played) continue;
+        sheet.row(std::string(row.name), std::string(row.id));
+        std::size_t column = 0;
+        for (const Size& size : kSizes) {
+            const Room room(roomFolder());
+            const auto see = [&](std::size_t state, const SurfacePtr& picture) {
+                sheet.put(column + state, *picture);
+                const auto file = pictures / (size.prefix() + nameOf(row.id, kStates[state]));
+                all = savePng(picture.get(), file).ok() && all;
+                std::cout << file.string() << "\n";
+            };
+            const ScreenSize screen{size.width, size.height, 0};
+            const bool shown = showStates(room, screen, row.skill, see);
+            if (!shown) std::cerr << size.prefix() << row.id << ": a state was not reached\n";
+            all = shown && all;
+            column += kStates.size();
+        }
+    }
+    const auto page = pictures / "contact-sheet.png";
+    std::cout << page.string() << "\n";
+    return sheet.save(page).ok() && all;
+}
+
+/// The README's pictures of the game: one of each mechanic.
+bool drawForReadme(const std::filesystem::path& pictures) {
+    using exercise::Task;
+    using exercise::Unit;
+    struct Shown {
+        exercise::Skill skill;
+        std::string_view state, name;
+    };
+    constexpr Shown kShown[] = {{{Unit::onset_rime, Task::rhyme_sort}, "lifted", "sort"},
+                                {{Unit::phoneme, Task::blend}, "lifted", "join"},
+                                {{Unit::phoneme, Task::segment}, "right", "split"},
+                                {{Unit::phoneme, Task::add}, "lifted", "change"},
+                                {{Unit::sentence, Task::count}, "right", "count"},
+                                {{Unit::onset_rime, Task::rhyme_pick}, "explained", "pick"}};
+    std::filesystem::create_directories(pictures / "readme");
+    bool all = true;
+    for (const Shown& shown : kShown) {
+        const Room room(roomFolder());
+        const auto file = pictures / "readme" / (std::string(shown.name) + ".png");
+        const auto see = [&](std::size_t state, const SurfacePtr& picture) {
+            if (kStates[state] == shown.state) all = savePng(picture.get(), file).ok() && all;
+        };
+        all = showStates(room, {1280, 800, 0}, shown.skill, see) && all;
+        std::cout << file.string() << "\n";
+    }
+    return all;
 }
 
 /// The adult's page when something is wrong: the classroom's pack is spoiled, and the last good one
@@ -221,8 +289,7 @@ int main(int argc, char** argv) {
         all = drawKey(argv[1], size) && all;
         all = drawCaptions(argv[1], size) && all;
     }
-    for (const Size& size : {Size{1280, 800}, {1024, 600}, {800, 1280}})
-        for (const exercise::SkillRow& row : exercise::skillTable())
-            if (wants("skills") && row.is_played) all = drawSkill(argv[1], size, row.skill) && all;
+    if (wants("skills")) all = drawSkills(argv[1]) && all;
+    if (wants("readme")) all = drawForReadme(argv[1]) && all;
     return all ? 0 : 1;
 }

@@ -68,7 +68,7 @@ double play(Player& player, const Kind& kind, std::uint64_t seed, game::Millis m
 
 }  // namespace
 
-TEST_CASE("Played time: a session is five to eight minutes, and within a minute of what was set") {
+TEST_CASE("Played time: a session is five to eight minutes, and within 40 s of what was set") {
     const Kind kinds[] = {{900, 0}, {3'000, 0.1}, {6'000, 0.3}};
     for (const int set : {5, 6, 7, 8})
         for (const Kind& kind : kinds) {
@@ -81,7 +81,8 @@ TEST_CASE("Played time: a session is five to eight minutes, and within a minute 
             CHECK(player.app().place() == "ending");
             CHECK(played >= 5);
             CHECK(played <= 8);
-            CHECK(std::abs(played - set) <= 1);
+            // Five minutes are the least there is, and so may be six.
+            CHECK(std::abs(played - set) <= (set == 5 ? 1.0 : 40.0 / 60));
         }
 }
 
