@@ -97,6 +97,12 @@ pictures_are_named() {
     stand_in ninja 'echo "bin/wrenlet-pictures: X"; echo "bin/wrenlet-desk-pictures: X"'
     stand_in build/release/bin/wrenlet-pictures 'touch "$1/badges.png"'
     stand_in build/release/bin/wrenlet-desk-pictures 'touch "$1/desk.png"'
+    mkdir -p "$place/assets/readme" "$place/some where/readme"
+    touch "$place/some where/readme/sort.png"
+    ends_well ./check --pictures --readme "$place/some where"
+    [ -e "$place/assets/readme/sort.png" ] || wrong "the README's pictures were not copied"
+    ends_badly ./check --pictures --readme
+    rm -r "$place/some where"
     ends_well ./check --pictures "$place/some where"
     [ "$(cat "$output.out")" = "$place/some where/badges.png
 $place/some where/desk.png" ] || wrong "stdout holds something else"

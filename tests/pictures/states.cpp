@@ -9,10 +9,10 @@ namespace {
 
 constexpr game::Millis kWrongAfter = 350;  // after a wrong answer: it has settled
 
-/// The explanation as it is when all of it has been told.
-Frame lastOfExplanation(Visit& visit) {
+/// An explanation, or what was right, as it is when all of it has been told.
+Frame lastOf(Visit& visit, std::string_view state) {
     Frame last = visit.frame();
-    while (visit.app().place().find("explain") != std::string::npos) {
+    while (visit.app().place().find(state) != std::string::npos) {
         last = visit.frame();
         visit.wait(16);
     }
@@ -42,9 +42,9 @@ bool showStates(
     visit->answerWrongly();
     visit->wait(kWrongAfter);
     all = show(2, visit->frame()) && all;
-    all = show(3, lastOfExplanation(*visit)) && all;
+    all = show(3, lastOf(*visit, "explain")) && all;
     visit->playUntil(visit->app().place().substr(0, visit->app().place().find(':')) + ": right");
-    all = show(4, visit->frame()) && all;
+    all = show(4, lastOf(*visit, "right")) && all;
     return all && visit->table().baker().missing().empty();
 }
 
