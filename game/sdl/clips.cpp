@@ -12,7 +12,8 @@ std::unique_ptr<Pcm> decodeClip(std::string_view bytes) {
     };
     SDL_RWops* from = SDL_RWFromConstMem(bytes.data(), static_cast<int>(bytes.size()));
     if (from == nullptr) return nullptr;
-    const std::unique_ptr<Mix_Chunk, Free> chunk(Mix_LoadWAV_RW(from, 1));
+    const std::unique_ptr<Mix_Chunk, Free> chunk(Mix_LoadWAV_RW(from, 0));
+    SDL_RWclose(from);  // SDL_mixer forgets to where it is no sound
     if (!chunk || chunk->alen < 4) return nullptr;
     auto pcm = std::make_unique<Pcm>();
     const auto* stereo = reinterpret_cast<const std::int16_t*>(chunk->abuf);

@@ -2,8 +2,10 @@
 
 #include <SDL_image.h>
 
+#include <algorithm>
 #include <cctype>
 #include <cstring>
+#include <iterator>
 
 #include "game/sdl/handles.hpp"
 
@@ -58,7 +60,16 @@ bool looksLikeSvg(std::string_view bytes) {
     return bytes.substr(0, 4096).find("<svg") != bytes.npos;
 }
 
+// What SDL_image draws of an SVG; of one without any it forgets a few bytes.
+bool hasShapes(std::string_view svg) {
+    static constexpr std::string_view kShapes[] = {"<path",    "<rect", "<circle",
+                                                   "<ellipse", "<line", "<poly"};
+    return std::any_of(std::begin(kShapes), std::end(kShapes),
+                       [svg](std::string_view shape) { return svg.find(shape) != svg.npos; });
+}
+
 std::optional<Image> loadSvg(std::string_view svg, int w, int h) {
+    if (!hasShapes(svg)) return std::nullopt;
     SDL_RWops* from = SDL_RWFromConstMem(svg.data(), static_cast<int>(svg.size()));
     if (from == nullptr) return std::nullopt;
     SurfacePtr surface(IMG_LoadSizedSVG_RW(from, w, h));
