@@ -14,8 +14,6 @@ namespace {
 
 constexpr std::string_view kFormat = "wrenlet class";
 constexpr int kVersion = 1;
-constexpr std::size_t kMostChildren = 200;
-constexpr std::uint64_t kMostBytes = 1 << 20;
 
 /// A key that is none is left out with a warning: the child is to play all the same.
 std::vector<std::string> readKey(const Json& json, const std::string& place, JsonReader& reader) {
@@ -39,16 +37,49 @@ std::vector<std::string> readKey(const Json& json, const std::string& place, Jso
 Child readChild(const Json& json, const std::string& place, JsonReader& reader) {
     Child child;
     child.id = reader.text(json, "id", place, 60, true);
-    child.name = reader.text(json, "name", place, 60, true);
+    child.name = reader.text(json, "name", place, kMostNameLetters, true);
     child.badge = reader.text(json, "badge", place, 60, true);
     child.shields = reader.texts(json, "shields", place, 100, 40);
     child.key = readKey(json, place, reader);
+    child.roster = reader.text(json, "roster", place, kMostRosterLetters);
     for (const std::string* id : {&child.id, &child.badge})
         if (!id->empty() && !isPlainId(*id))
             reader.error(place,
                          inQuotes(*id) + " has more than letters a to z, digits and hyphens.",
                          "Change it.");
     return child;
+}
+
+/// `ids` are those that are taken, and more with each child read.
+std::vector<Child> readChildren(const Json& root, const char* key, std::size_t most, bool needed,
+                                std::set<std::string>& ids, JsonReader& reader) {
+    std::vector<Child> all;
+    const Json& children = reader.list(root, key, most, needed);
+    for (std::size_t i = 0; i < children.size(); ++i) {
+        const std::string place = placeIn(key, i);
+        if (!reader.isObject(children[i], place)) continue;
+        Child child = readChild(children[i], place, reader);
+        if (!ids.insert(child.id).second)
+            reader.error(place, "Another child has the id " + inQuotes(child.id) + " already.",
+                         "Give one of them a new one.");
+        all.push_back(std::move(child));
+    }
+    return all;
+}
+
+nlohmann::ordered_json written(const std::vector<Child>& children) {
+    auto all = nlohmann::ordered_json::array();
+    for (const Child& child : children) {
+        nlohmann::ordered_json entry;
+        entry["id"] = child.id;
+        entry["name"] = child.name;
+        entry["badge"] = child.badge;
+        entry["shields"] = child.shields;
+        if (!child.key.empty()) entry["key"] = child.key;
+        if (!child.roster.empty()) entry["roster"] = child.roster;
+        all.push_back(std::move(entry));
+    }
+    return all;
 }
 
 ClassSettings readSettings(const Json& json, JsonReader& reader) {
@@ -94,16 +125,8 @@ Result<ClassList> readClassList(std::string_view json, std::string_view where) {
         reader.error("pack", inQuotes(list.pack) + " is not the name of a file in packs.",
                      "Hand the pack out again.");
     std::set<std::string> ids;
-    const Json& children = reader.list(root, "children", kMostChildren, true);
-    for (std::size_t i = 0; i < children.size(); ++i) {
-        const std::string place = placeIn("children", i);
-        if (!reader.isObject(children[i], place)) continue;
-        Child child = readChild(children[i], place, reader);
-        if (!ids.insert(child.id).second)
-            reader.error(place, "Another child has the id " + inQuotes(child.id) + " already.",
-                         "Give one of them a new one.");
-        list.children.push_back(std::move(child));
-    }
+    list.children = readChildren(root, "children", kMostChildren, true, ids, reader);
+    list.left = readChildren(root, "left", kMostLeft, false, ids, reader);
     list.settings = readSettings(reader.object(root, "settings"), reader);
     if (reader.failed()) return reader.takeProblems();
     return {std::move(list), reader.takeProblems()};
@@ -117,21 +140,13 @@ std::string writeClassList(const ClassList& list) {
     root["pack"] = list.pack;
     root["settings"]["session_minutes"] = list.settings.session_minutes;
     root["settings"]["focus"] = list.settings.focus;
-    root["children"] = nlohmann::ordered_json::array();
-    for (const Child& child : list.children) {
-        nlohmann::ordered_json entry;
-        entry["id"] = child.id;
-        entry["name"] = child.name;
-        entry["badge"] = child.badge;
-        entry["shields"] = child.shields;
-        if (!child.key.empty()) entry["key"] = child.key;
-        root["children"].push_back(std::move(entry));
-    }
+    root["children"] = written(list.children);
+    if (!list.left.empty()) root["left"] = written(list.left);
     return root.dump(2) + "\n";
 }
 
 Result<ClassList> openClassList(const Classroom& classroom) {
-    const Result<std::string> bytes = readWhole(classroom.classFile(), kMostBytes);
+    const Result<std::string> bytes = readWhole(classroom.classFile(), kMostClassBytes);
     if (!bytes.ok()) return bytes.problems();
     return readClassList(bytes.value(), classroom.classFile().filename().string());
 }

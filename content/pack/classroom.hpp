@@ -18,6 +18,7 @@ struct Child {
     std::string badge;                 // "badge-07": what the child touches
     std::vector<std::string> shields;  // contrasts never called missed: "b/v", "pin-pen"
     std::vector<std::string> key{};    // two of kKeyPictures, or empty: the badge is enough
+    std::string roster{};              // her id in the school's own list; empty: not from one
     bool operator==(const Child&) const = default;
 };
 
@@ -32,12 +33,18 @@ struct ClassSettings {
 struct ClassList {
     std::string title;  // "Room 4"
     std::vector<Child> children;
-    std::string pack;  // file name in packs/: "by-the-pond-1.zip"
+    std::vector<Child> left;  // no longer in the class: not on tablets, their answers kept
+    std::string pack;         // file name in packs/: "by-the-pond-1.zip"
     ClassSettings settings;
     bool operator==(const ClassList&) const = default;
 
-    const Child* child(std::string_view id) const;
+    const Child* child(std::string_view id) const;  // in the class
 };
+
+inline constexpr std::size_t kMostChildren = 200;  // in the class
+inline constexpr std::size_t kMostLeft = 2'000;    // who have left it
+inline constexpr std::size_t kMostNameLetters = 60;
+inline constexpr std::size_t kMostRosterLetters = 255;
 
 Result<ClassList> readClassList(std::string_view json, std::string_view where);
 std::string writeClassList(const ClassList& list);
@@ -53,6 +60,8 @@ struct Classroom {
         return folder / "tablets" / (std::string(tablet) + ".db");
     }
 };
+
+inline constexpr std::uint64_t kMostClassBytes = 1 << 20;
 
 Result<ClassList> openClassList(const Classroom& classroom);
 

@@ -35,7 +35,7 @@ void Desk::replace(OpenedClass opened) {
         child_ = map_.rows.empty() ? 0 : map_.rows.front().child;
         skill_.clear();
     }
-    if (state() != ClassState::ready) page_ = Page::map;
+    if (state() != ClassState::ready && page_ == Page::child) page_ = Page::map;
     rebuildChild();
 }
 

@@ -17,7 +17,7 @@
 
 namespace wrenlet::desk {
 
-enum class Page : std::uint8_t { map, child };
+enum class Page : std::uint8_t { map, child, list };
 
 /// The one filled button and the sentence before it.
 struct NextStep {
@@ -72,6 +72,7 @@ class Desk {
     void chooseSkill(const std::string& skill);
     void showMap() { page_ = Page::map; }
     void showChild();
+    void showList() { page_ = Page::list; }
     /// The child before (-1) or after (1) in the map's order.
     std::optional<std::size_t> neighbour(int step) const;
 

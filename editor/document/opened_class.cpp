@@ -40,6 +40,13 @@ OpenedClass openClass(const std::filesystem::path& folder, std::int64_t now_ms) 
     return opened;
 }
 
+OpenedClass withList(const OpenedClass& opened, pack::ClassList list) {
+    OpenedClass made =
+        classOf(std::move(list), opened.responses, opened.problems, opened.gathered_ms);
+    made.classroom = opened.classroom;
+    return made;
+}
+
 ClassState stateOf(const OpenedClass& opened) {
     if (!opened.listed)
         return opened.classroom.folder.empty() ? ClassState::no_folder : ClassState::no_list;

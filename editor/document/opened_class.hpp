@@ -35,6 +35,9 @@ OpenedClass openClass(const std::filesystem::path& folder, std::int64_t now_ms);
 OpenedClass classOf(pack::ClassList list, std::vector<practice::Response> responses,
                     std::vector<Problem> problems, std::int64_t now_ms);
 
+/// The same answers of another list of the same class: who is in it, and what shields they have.
+OpenedClass withList(const OpenedClass& opened, pack::ClassList list);
+
 /// False for a child's first try that was given without listening; figures leave it out.
 bool isCounted(const OpenedClass& opened, const practice::Response& response);
 

@@ -7,6 +7,7 @@
 
 #include "content/common/files.hpp"
 #include "content/pack/pack_file.hpp"
+#include "editor/classlist/class_file.hpp"
 
 namespace wrenlet::desk {
 
@@ -49,10 +50,7 @@ void count(BuiltPack& built, const pack::Pack& pack) {
 }
 
 Result<Done> choose(const std::string& file, const pack::Classroom& classroom) {
-    Result<pack::ClassList> list = pack::openClassList(classroom);
-    if (!list.ok()) return list.problems();
-    list.value().pack = file;
-    return writeWhole(classroom.classFile(), pack::writeClassList(list.value()));
+    return changeClassFile(classroom, [&](pack::ClassList& list) { list.pack = file; });
 }
 
 }  // namespace

@@ -2,43 +2,14 @@
 
 #include <algorithm>
 
+#include "editor/edits/put_row.hpp"
+
 namespace wrenlet::desk {
 
 namespace {
 
-const std::string& idOf(const pack::UnitSentence& sentence) {
+const std::string& sentenceId(const pack::UnitSentence& sentence) {
     return sentence.id;
-}
-std::string idOf(const pack::UnitWord& word) {
-    return pack::wordId(word);
-}
-
-template <class Row>
-struct Was {
-    std::string id;          // what the changed row is called now; empty: it is gone
-    std::optional<Row> row;  // what it was; none: it is new
-    std::size_t at = 0;
-};
-
-template <class Row>
-Was<Row> putRow(std::vector<Row>& rows, const std::string& id, const std::optional<Row>& row,
-                std::size_t at) {
-    Was<Row> was;
-    if (!id.empty()) {
-        const auto found =
-            std::find_if(rows.begin(), rows.end(), [&](const Row& one) { return idOf(one) == id; });
-        if (found != rows.end()) {
-            was.at = static_cast<std::size_t>(found - rows.begin());
-            was.row = std::move(*found);
-            rows.erase(found);
-        }
-    }
-    if (row) {
-        was.id = idOf(*row);
-        const std::size_t place = std::min(at, rows.size());
-        rows.insert(rows.begin() + static_cast<std::ptrdiff_t>(place), *row);
-    }
-    return was;
 }
 
 /// Returns whether it was in before.
@@ -58,11 +29,12 @@ struct Applied {
     pack::Unit& unit;
 
     Edit operator()(const PutWord& put) const {
-        Was<pack::UnitWord> was = putRow(unit.words, put.id, put.word, put.at);
+        Was<pack::UnitWord> was = putRow(unit.words, put.id, put.word, put.at, pack::wordId);
         return PutWord{std::move(was.id), std::move(was.row), was.at};
     }
     Edit operator()(const PutSentence& put) const {
-        Was<pack::UnitSentence> was = putRow(unit.sentences, put.id, put.sentence, put.at);
+        Was<pack::UnitSentence> was =
+            putRow(unit.sentences, put.id, put.sentence, put.at, sentenceId);
         return PutSentence{std::move(was.id), std::move(was.row), was.at};
     }
     Edit operator()(const PutTitle& put) const {

@@ -1,12 +1,12 @@
 #include "editor/unit/typed.hpp"
 
 #include <algorithm>
-#include <array>
 #include <set>
 
 #include "content/exercise/sentence.hpp"
 #include "content/pack/pasted_words.hpp"
 #include "content/pack/text_rules.hpp"
+#include "editor/unit/outside_text.hpp"
 
 namespace wrenlet::desk {
 
@@ -14,36 +14,6 @@ namespace {
 
 constexpr std::size_t kMostBytes = 1u << 20;
 constexpr std::size_t kFewestUnmarked = 3;  // words that make a sentence without a mark
-
-/// What Windows-1252 has at 0x80 to 0x9F, as Unicode; 0 where it has nothing (WHATWG Encoding
-/// Standard, index windows-1252).
-constexpr std::array<char32_t, 32> kWindows{
-    0x20AC, 0,      0x201A, 0x0192, 0x201E, 0x2026, 0x2020, 0x2021, 0x02C6, 0x2030, 0x0160,
-    0x2039, 0x0152, 0,      0x017D, 0,      0,      0x2018, 0x2019, 0x201C, 0x201D, 0x2022,
-    0x2013, 0x2014, 0x02DC, 0x2122, 0x0161, 0x203A, 0x0153, 0,      0x017E, 0x0178};
-
-void append(std::string& text, char32_t letter) {
-    if (letter < 0x80) {
-        text += static_cast<char>(letter);
-    } else if (letter < 0x800) {
-        text += static_cast<char>(0xC0 | (letter >> 6));
-        text += static_cast<char>(0x80 | (letter & 0x3F));
-    } else {
-        text += static_cast<char>(0xE0 | (letter >> 12));
-        text += static_cast<char>(0x80 | ((letter >> 6) & 0x3F));
-        text += static_cast<char>(0x80 | (letter & 0x3F));
-    }
-}
-
-std::string fromWindows(std::string_view bytes) {
-    std::string text;
-    for (const char byte : bytes) {
-        const auto value = static_cast<unsigned char>(byte);
-        const bool is_own = value >= 0x80 && value < 0xA0;
-        append(text, is_own ? kWindows[value - 0x80] : value);
-    }
-    return text;
-}
 
 std::string withoutQuotes(std::string piece) {
     if (piece.size() >= 2 && piece.front() == '"' && piece.back() == '"')
@@ -72,25 +42,13 @@ class Reader {
     explicit Reader(std::string_view where) : where_(where) {}
 
     Typed read(std::string_view text) {
-        if (pack::isUtf16(text)) {
-            tell(0, "This is text in UTF-16.", "Save it as UTF-8, or copy the words and paste.");
-            return std::move(typed_);
+        const Result<std::string> decoded = outsideText(text, where_, kMostBytes);
+        for (Problem problem : decoded.problems()) {
+            problem.weight = Problem::Weight::warning;
+            typed_.problems.push_back(std::move(problem));
         }
-        std::string decoded;
-        if (!pack::letters(text)) {
-            decoded = fromWindows(text);
-            text = decoded;
-            tell(0, "This text is not in UTF-8; it was read as a Windows text.",
-                 "Look whether its letters are right.");
-        }
-        constexpr std::string_view kMark = "\xEF\xBB\xBF";
-        if (text.substr(0, kMark.size()) == kMark) text.remove_prefix(kMark.size());
-        if (text.size() > kMostBytes) {
-            tell(0, "This is longer than 1 MB; what comes after that is not read.",
-                 "Take a shorter list.");
-            text = text.substr(0, text.find_last_of("\r\n", kMostBytes));
-            text = text.substr(0, kMostBytes);
-        }
+        if (!decoded.ok()) return std::move(typed_);
+        text = decoded.value();
         pieces(text);
         return std::move(typed_);
     }
@@ -99,7 +57,7 @@ class Reader {
     void pieces(std::string_view text) {
         std::size_t line = 1;
         while (!text.empty()) {
-            const std::size_t end = std::min(text.find_first_of(";\t\r\n"), text.size());
+            const std::size_t end = std::min(text.find_first_of(";|\t\r\n"), text.size());
             take(withoutQuotes(std::string(text.substr(0, end))), line);
             if (end == text.size()) break;
             if (text[end] == '\n' || text[end] == '\r') ++line;

@@ -17,12 +17,12 @@ struct Typed {
     std::vector<Problem> problems;              // warnings: what was not taken, by line
 };
 
-/// Lines, semicolons and tabs part pieces. A piece that ends in . ? or !, or has three words and
-/// begins with a capital, is a sentence, which gets a full stop if it has no mark; in any other
-/// piece commas and blanks part words. Quotes around a piece are left off, as CSV has them. A byte
-/// order mark is skipped; text that is not UTF-8 is read as Windows-1252 with a warning. `where`
-/// names the text in problems. Refuses what whyNoWord() and whyNoSentence() refuse, digits, and
-/// what stands there twice.
+/// Lines, semicolons, tabs and upright strokes (what pasted tabs become) part pieces. A piece that
+/// ends in . ? or !, or has three words and begins with a capital, is a sentence, which gets a full
+/// stop if it has no mark; in any other piece commas and blanks part words. Quotes around a piece
+/// are left off, as CSV has them. A byte order mark is skipped; text that is not UTF-8 is read as
+/// Windows-1252 with a warning. `where` names the text in problems. Refuses what whyNoWord() and
+/// whyNoSentence() refuse, digits, and what stands there twice.
 Typed readTyped(std::string_view text, std::string_view where);
 
 }  // namespace wrenlet::desk

@@ -1,21 +1,11 @@
 #include "editor/unit/unit_folder.hpp"
 
-#ifdef _WIN32
-#include <fcntl.h>
-#include <io.h>
-#include <share.h>
-#include <sys/stat.h>
-#else
-#include <fcntl.h>
-#include <sys/file.h>
-#include <unistd.h>
-#endif
-
 #include <algorithm>
 #include <system_error>
 
 #include "content/common/files.hpp"
 #include "content/pack/text_rules.hpp"
+#include "editor/edits/beside.hpp"
 
 namespace wrenlet::desk {
 
@@ -37,51 +27,8 @@ std::string idFrom(std::string_view title) {
     return id.empty() ? "unit" : id;
 }
 
-// Closing the handle lets the lock go, also when the program is killed.
-#ifdef _WIN32
-int openHeld(const std::filesystem::path& path) {
-    int handle = -1;
-    _wsopen_s(&handle, path.c_str(), _O_RDWR | _O_CREAT, _SH_DENYWR, _S_IREAD | _S_IWRITE);
-    return handle;
-}
-void closeHeld(int handle) {
-    _close(handle);
-}
-void writeHeld(int handle, const std::string& text) {
-    _chsize(handle, 0);
-    _write(handle, text.data(), static_cast<unsigned>(text.size()));
-    _commit(handle);
-}
-#else
-int openHeld(const std::filesystem::path& path) {
-    const int handle = ::open(path.c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0644);
-    if (handle >= 0 && ::flock(handle, LOCK_EX | LOCK_NB) != 0) {
-        ::close(handle);
-        return -1;
-    }
-    return handle;
-}
-void closeHeld(int handle) {
-    ::close(handle);
-}
-void writeHeld(int handle, const std::string& text) {
-    if (::ftruncate(handle, 0) != 0) return;
-    if (::write(handle, text.data(), text.size()) < 0) return;
-    ::fsync(handle);
-}
-#endif
-
 std::filesystem::path asideFile(const std::filesystem::path& aside, const UnitFolder& folder) {
     return aside / (folder.folder.filename().string() + ".json");
-}
-
-/// A name beside the unit's file that nothing has: "unit-other.json", "unit-other-2.json".
-std::filesystem::path freeBeside(const UnitFolder& folder, const std::string& name) {
-    std::error_code error;
-    std::filesystem::path file = folder.folder / (name + ".json");
-    for (int number = 2; std::filesystem::exists(file, error); ++number)
-        file = folder.folder / (name + "-" + std::to_string(number) + ".json");
-    return file;
 }
 
 }  // namespace
@@ -113,8 +60,8 @@ UnitFolder newUnitFolder(const std::filesystem::path& classroom, std::string_vie
 Result<std::unique_ptr<UnitInUse>> UnitInUse::take(const UnitFolder& folder, std::string_view who) {
     std::error_code error;
     std::filesystem::create_directories(folder.folder, error);
-    const int handle = openHeld(folder.inUse());
-    if (handle < 0) {
+    std::optional<HeldFile> held = HeldFile::take(folder.inUse());
+    if (!held) {
         const Result<std::string> holder = readWhole(folder.inUse(), kMostWhoBytes);
         const bool is_told =
             holder.ok() && pack::isLine(holder.value(), kMostWhoBytes) && !holder.value().empty();
@@ -126,18 +73,14 @@ Result<std::unique_ptr<UnitInUse>> UnitInUse::take(const UnitFolder& folder, std
             "This unit is open already" + (is_told ? ", " + holder.value() : std::string()) + ".",
             "Close it there first; here it can be looked at."};
     }
-    writeHeld(handle, std::string(who.substr(0, kMostWhoBytes)));
-    return std::unique_ptr<UnitInUse>(new UnitInUse(handle));
-}
-
-UnitInUse::~UnitInUse() {
-    closeHeld(handle_);
+    held->say(who.substr(0, kMostWhoBytes));
+    return std::unique_ptr<UnitInUse>(new UnitInUse(std::move(*held)));
 }
 
 UnitWriter::Outcome UnitWriter::write(const pack::Unit& unit) {
     const std::string bytes = pack::writeUnit(unit);
     const Result<Done> written = writeBytes(bytes);
-    Outcome outcome{written.ok(), written.problems()};
+    Outcome outcome{written.ok(), written.problems(), {}};
     std::error_code error;
     if (written.ok()) {
         saved_ = bytes;
@@ -167,7 +110,7 @@ Result<Done> UnitWriter::writeBytes(const std::string& bytes) {
     std::vector<Problem> warnings;
     const Result<std::string> there = readWhole(folder_.file(), pack::kMostUnitBytes);
     if (there.ok() && there.value() != saved_ && there.value() != bytes) {
-        const std::filesystem::path other = freeBeside(folder_, "unit-other");
+        const std::filesystem::path other = freeBeside(folder_.folder, "unit-other");
         const Result<Done> kept = writeWhole(other, there.value());
         if (!kept.ok()) return kept.problems();
         warnings.push_back({folder_.folder.filename().string(),
@@ -176,64 +119,13 @@ Result<Done> UnitWriter::writeBytes(const std::string& bytes) {
                             "Open both and bring them together.", Problem::Weight::warning});
     }
     if (keeps_found_ && there.ok()) {
-        const Result<Done> kept = writeWhole(freeBeside(folder_, "unit-as-found"), there.value());
+        const Result<Done> kept =
+            writeWhole(freeBeside(folder_.folder, "unit-as-found"), there.value());
         if (!kept.ok()) return kept.problems();
     }
     const Result<Done> written = writeWhole(folder_.file(), bytes);
     if (!written.ok()) return written.problems();
     return {Done{}, std::move(warnings)};
-}
-
-UnitSaver::UnitSaver(UnitWriter writer, Aside& aside, std::function<void()> done)
-    : writer_(std::make_shared<UnitWriter>(std::move(writer))), newest_(aside, std::move(done)) {}
-
-void UnitSaver::changed(std::uint64_t changes, std::int64_t now_ms) {
-    if (changes == changes_) return;
-    if (changes_ == tried_changes_) first_ms_ = now_ms;
-    last_ms_ = now_ms;
-    changes_ = changes;
-}
-
-std::optional<std::int64_t> UnitSaver::due() const {
-    if (isSaved() || newest_.isBusy()) return std::nullopt;
-    if (failed_ && tried_changes_ == changes_) return tried_ms_ + kAgainMs;
-    const std::int64_t wanted = std::min(last_ms_ + kQuietMs, first_ms_ + kLongestMs);
-    return failed_ ? std::max(wanted, tried_ms_ + kAgainMs) : wanted;
-}
-
-void UnitSaver::tryNow(const pack::Unit& unit, std::int64_t now_ms) {
-    tried_changes_ = changes_;
-    tried_ms_ = now_ms;
-    newest_.ask([writer = writer_, unit, changes = changes_, now_ms] {
-        return Tried{changes, now_ms, writer->write(unit)};
-    });
-}
-
-void UnitSaver::takeOutcome() {
-    const std::optional<Tried> tried = newest_.take();
-    if (!tried) return;
-    problems_ = tried->outcome.problems;
-    failed_ = !tried->outcome.is_saved;
-    if (failed_) return;
-    saved_changes_ = tried->changes;
-    saved_at_ = tried->at_ms;
-}
-
-void UnitSaver::step(const pack::Unit& unit, std::int64_t now_ms) {
-    takeOutcome();
-    const auto when = due();
-    if (!when || now_ms < *when) return;
-    tryNow(unit, now_ms);
-    takeOutcome();
-}
-
-void UnitSaver::finish(const pack::Unit& unit, std::int64_t now_ms) {
-    newest_.wait();
-    takeOutcome();
-    if (isSaved()) return;
-    tryNow(unit, now_ms);
-    newest_.wait();
-    takeOutcome();
 }
 
 Result<OpenedUnitFile> openUnitFile(const UnitFolder& folder, const std::filesystem::path& aside) {

@@ -17,6 +17,8 @@
 
 #include "content/common/result.hpp"
 #include "content/pack/unit.hpp"
+#include "editor/edits/held_file.hpp"
+#include "editor/edits/saver.hpp"
 #include "editor/unit/aside.hpp"
 
 namespace wrenlet::desk {
@@ -42,13 +44,10 @@ class UnitInUse {
     /// `who` is shown to whoever opens it next ("since 14:05 on room-4"). Error: it is open
     /// elsewhere; the problem says where and since when.
     static Result<std::unique_ptr<UnitInUse>> take(const UnitFolder& folder, std::string_view who);
-    ~UnitInUse();
-    UnitInUse(const UnitInUse&) = delete;
-    UnitInUse& operator=(const UnitInUse&) = delete;
 
   private:
-    explicit UnitInUse(int handle) : handle_(handle) {}
-    int handle_;
+    explicit UnitInUse(HeldFile held) : held_(std::move(held)) {}
+    HeldFile held_;
 };
 
 /// Writes a unit's file. Used from one thread at a time.
@@ -64,10 +63,7 @@ class UnitWriter {
           aside_(std::move(aside)),
           keeps_found_(keeps_found) {}
 
-    struct Outcome {
-        bool is_saved = false;
-        std::vector<Problem> problems;
-    };
+    using Outcome = SaveOutcome<pack::Unit>;
     Outcome write(const pack::Unit& unit);
     const UnitFolder& folder() const { return folder_; }
 
@@ -80,47 +76,13 @@ class UnitWriter {
     bool keeps_found_;
 };
 
-/// Saves a unit some time after it changed, aside. Milliseconds are those of any steady clock.
-class UnitSaver {
+/// Saves a unit some time after it changed.
+class UnitSaver : public SaverOf<pack::Unit> {
   public:
-    static constexpr std::int64_t kQuietMs = 400;     // after the last change
-    static constexpr std::int64_t kLongestMs = 1500;  // after the first that is not saved
-    static constexpr std::int64_t kAgainMs = 2000;    // after a try that did not work
-
-    /// `aside` must outlive it; `done` is called there when a try has ended.
-    UnitSaver(UnitWriter writer, Aside& aside, std::function<void()> done = {});
-
-    /// The unit changed for the `changes`th time.
-    void changed(std::uint64_t changes, std::int64_t now_ms);
-    /// When step() has something to do next.
-    std::optional<std::int64_t> due() const;
-    /// Takes in what became of the last try, and tries again if that is due.
-    void step(const pack::Unit& unit, std::int64_t now_ms);
-    /// Saves what is not saved, and waits for it: at the end.
-    void finish(const pack::Unit& unit, std::int64_t now_ms);
-
-    bool isSaved() const { return changes_ == saved_changes_; }
-    /// When it was last saved; none: not since it was opened.
-    std::optional<std::int64_t> savedAt() const { return saved_at_; }
-    /// Why the last try did not work, or what to know of it.
-    const std::vector<Problem>& problems() const { return problems_; }
-
-  private:
-    void tryNow(const pack::Unit& unit, std::int64_t now_ms);
-    void takeOutcome();
-
-    struct Tried {
-        std::uint64_t changes;
-        std::int64_t at_ms;
-        UnitWriter::Outcome outcome;
-    };
-    std::shared_ptr<UnitWriter> writer_;
-    Newest<Tried> newest_;
-    std::uint64_t changes_ = 0, saved_changes_ = 0, tried_changes_ = 0;
-    std::int64_t first_ms_ = 0, last_ms_ = 0, tried_ms_ = 0;
-    bool failed_ = false;
-    std::optional<std::int64_t> saved_at_;
-    std::vector<Problem> problems_;
+    UnitSaver(UnitWriter writer, Aside& aside, std::function<void()> done = {})
+        : SaverOf([writer = std::make_shared<UnitWriter>(std::move(writer))](
+                      const pack::Unit& unit) { return writer->write(unit); },
+                  aside, std::move(done)) {}
 };
 
 /// Opens a unit's file, with the bytes it was read from; a unit that is not there yet is empty and

@@ -29,8 +29,10 @@ const char* ImGuiHome::pasted() {
     for (std::size_t i = 0; i < std::min(text.size(), kMost); ++i) {
         const char letter = text[i];
         if (letter == '\r' && i + 1 < text.size() && text[i + 1] == '\n') continue;
-        const bool parts = letter == '\n' || letter == '\r' || letter == '\t';
-        pasted_ += parts ? std::string("; ") : std::string(1, letter);
+        if (letter == '\n' || letter == '\r')
+            pasted_ += "; ";
+        else
+            pasted_ += letter == '\t' ? std::string(" | ") : std::string(1, letter);
     }
     return pasted_.c_str();
 }

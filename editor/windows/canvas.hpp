@@ -17,8 +17,8 @@
 namespace wrenlet::desk {
 
 /// Dear ImGui's context for as long as this lives. What is copied and pasted goes through SDL where
-/// it has a screen, else it is kept here. Pasted line ends become semicolons, tabs too: fields are
-/// of one line, and words stay apart.
+/// it has a screen, else it is kept here. Pasted line ends become semicolons and tabs upright
+/// strokes: fields are of one line, and words and columns stay apart.
 class ImGuiHome {
   public:
     ImGuiHome();

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "content/common/files.hpp"
+#include "content/pack/text_rules.hpp"
 #include "editor/windows/input.hpp"
 #include "editor/windows/style.hpp"
 
@@ -28,6 +29,7 @@ float nextTextSize(float size, int step) {
 DeskWindow::DeskWindow(OpenedClass opened, Surroundings surroundings)
     : desk_(std::move(opened)), surroundings_(std::move(surroundings)) {
     units_ = unitsIn(desk_.opened().classroom.folder);
+    openClassList();
 }
 
 void DeskWindow::openClassroom(const std::filesystem::path& folder) {
@@ -35,18 +37,45 @@ void DeskWindow::openClassroom(const std::filesystem::path& folder) {
     place_ = Place::klass;
     desk_.replace(surroundings_.open(folder));
     units_ = unitsIn(folder);
+    openClassList();
+}
+
+// A folder without class.json can be given one; one that cannot be read is left alone.
+void DeskWindow::openClassList() {
+    const OpenedClass& opened = desk_.opened();
+    class_list_.reset();
+    class_place_ = {};
+    std::error_code error;
+    const std::filesystem::path& folder = opened.classroom.folder;
+    const bool is_new = !opened.listed && std::filesystem::is_directory(folder, error) &&
+                        !std::filesystem::exists(opened.classroom.classFile(), error);
+    if (surroundings_.bench == nullptr || folder.empty() || !(opened.listed || is_new)) return;
+    pack::ClassList list = opened.list;
+    if (is_new) list.title = pack::tidied(folder.filename().string()).substr(0, 60);
+    const Workbench& bench = *surroundings_.bench;
+    class_list_ = std::make_unique<OpenClassList>(
+        opened.classroom, std::move(list),
+        OpenClassList::Parts{bench.saving, bench.aside, bench.wake,
+                             static_cast<std::uint64_t>(surroundings_.now_ms())});
+    class_shown_ = class_list_->work().changes();
 }
 
 void DeskWindow::drop(const std::filesystem::path& path) {
     std::error_code error;
-    if (std::filesystem::is_directory(path, error) || unit_ == nullptr)
+    if (std::filesystem::is_directory(path, error)) {
         openClassroom(path);
-    else if (isMeantAsPicture(path))
+    } else if (place_ == Place::klass && class_list_) {
+        desk_.showList();
+        class_place_.takeFile(path, *class_list_);
+    } else if (unit_ == nullptr) {
+        openClassroom(path);
+    } else if (isMeantAsPicture(path)) {
         takePicture(path);
-    else if (place_ == Place::booth && booth_)
+    } else if (place_ == Place::booth && booth_) {
         booth_->takeFile(path);
-    else
+    } else {
         addFrom(path);
+    }
 }
 
 void DeskWindow::takePicture(const std::filesystem::path& file) {
@@ -138,17 +167,37 @@ void DeskWindow::step() {
     if (try_out_) try_out_->step();
     if (finder_) finder_->step();
     if (hand_out_) hand_out_->step(surroundings_.now_ms());
+    if (class_list_) class_list_->step(surroundings_.now_ms());
+    const bool is_seen = place_ == Place::klass && desk_.page() != Page::list;
+    if (class_list_ && is_seen && class_shown_ != class_list_->work().changes()) {
+        class_shown_ = class_list_->work().changes();
+        desk_.replace(withList(desk_.opened(), class_list_->list()));
+    }
 }
 
 std::optional<std::int64_t> DeskWindow::due() const {
-    const auto saving = unit_ ? unit_->due() : std::nullopt;
-    const auto making = hand_out_ ? hand_out_->due() : std::nullopt;
-    return saving && making ? std::min(*saving, *making) : saving ? saving : making;
+    std::optional<std::int64_t> soonest;
+    const auto take = [&](const std::optional<std::int64_t>& due) {
+        if (due && (!soonest || *due < *soonest)) soonest = due;
+    };
+    if (unit_) take(unit_->due());
+    if (hand_out_) take(hand_out_->due());
+    if (class_list_) take(class_list_->due());
+    return soonest;
+}
+
+void DeskWindow::undo(bool again) {
+    if (place_ == Place::klass) {
+        if (class_list_) again ? class_list_->change().redo() : class_list_->change().undo();
+    } else if (unit_) {
+        unit_->change([again](UnitAtWork& work) { again ? work.redo() : work.undo(); });
+    }
 }
 
 void DeskWindow::finish() {
     if (booth_) booth_->finish();
     if (unit_) unit_->finish(surroundings_.now_ms());
+    if (class_list_) class_list_->finish(surroundings_.now_ms());
 }
 
 void DeskWindow::frame(float pixel_width, float pixel_height, float scale, const TypeAtlas& atlas) {
@@ -184,6 +233,9 @@ void DeskWindow::frame(float pixel_width, float pixel_height, float scale, const
                   finder_.get(),
                   try_scroll_,
                   hand_out_.get(),
+                  class_list_.get(),
+                  class_place_,
+                  class_scroll_,
                   new_title_,
                   wishes,
                   {},
@@ -200,7 +252,11 @@ void DeskWindow::frame(float pixel_width, float pixel_height, float scale, const
             view.make_unit = [this](const std::string& title) { makeUnit(title); };
         view.gather = [&] {
             view.wish([this](Desk& desk) {
+                if (class_list_) class_list_->finish(surroundings_.now_ms());
                 desk.replace(surroundings_.open(desk.opened().classroom.folder));
+                if (!class_list_) return openClassList();
+                if (desk.opened().listed) class_list_->readAnew(desk.opened().list);
+                class_shown_ = class_list_->work().changes();
             });
         };
         view.set_text_size = [&](float step) {
@@ -226,6 +282,11 @@ void DeskWindow::drawPlace(View& view) {
         drawTryPage(view);
     } else if (place_ == Place::hand_out) {
         drawHandOutPage(view);
+    } else if (class_list_ &&
+               (desk_.page() == Page::list || desk_.state() == ClassState::no_children ||
+                desk_.state() == ClassState::no_list)) {
+        desk_.showList();
+        drawClassListPage(view);
     } else if (desk_.state() != ClassState::ready) {
         drawEmptyPage(view);
     } else if (desk_.page() == Page::map) {
@@ -244,13 +305,13 @@ void DeskWindow::keys(View& view) {
     if (input::alt() && input::pressed(Key::three)) view.later([this] { go(Place::try_out); });
     if (input::alt() && input::pressed(Key::four)) view.later([this] { go(Place::hand_out); });
     if (input::alt() && input::pressed(Key::five)) view.later([this] { go(Place::klass); });
-    if (unit_ && input::ctrl() && (!input::isTyping() || words_.typed.empty())) {
+    const std::string& typed = place_ == Place::klass ? class_place_.typed : words_.typed;
+    if (input::ctrl() && (!input::isTyping() || typed.empty())) {
         const bool again = input::pressed(Key::y) || (input::shift() && input::pressed(Key::z));
         const bool back = !again && input::pressed(Key::z);
-        if (back) view.later([this] { unit_->change([](UnitAtWork& work) { work.undo(); }); });
-        if (again) view.later([this] { unit_->change([](UnitAtWork& work) { work.redo(); }); });
+        if (back || again) view.later([this, again] { undo(again); });
     }
-    if (place_ == Place::klass && input::pressed(Key::escape))
+    if (place_ == Place::klass && desk_.page() != Page::list && input::pressed(Key::escape))
         view.wish([](Desk& desk) { desk.showMap(); });
 }
 

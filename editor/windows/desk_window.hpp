@@ -81,6 +81,8 @@ class DeskWindow {
                (words_.isChoosingPicture() && !words_.choosing->all_shown);
     }
     WordsPlace& words() { return words_; }
+    OpenClassList* classList() { return class_list_.get(); }
+    ClassListPlace& classPlace() { return class_place_; }
 
     /// Looks and saves as is due; whether something is still to be done, and when.
     void step();
@@ -97,6 +99,8 @@ class DeskWindow {
     void keys(View& view);
     void drawPlace(View& view);
     void closeUnit();
+    void openClassList();
+    void undo(bool again);
     void openClassroom(const std::filesystem::path& folder);
     void addFrom(const std::filesystem::path& file);
     void takePicture(const std::filesystem::path& file);
@@ -116,6 +120,10 @@ class DeskWindow {
     std::unique_ptr<Finder> finder_;     // of that unit
     TryScroll try_scroll_;
     std::unique_ptr<HandOutPlace> hand_out_;  // of that unit
+    std::unique_ptr<OpenClassList> class_list_;
+    std::uint64_t class_shown_ = 0;  // the change of the list that the map shows
+    ClassListPlace class_place_;
+    ClassListScroll class_scroll_;
     WordsPlace words_;
     WordsScroll words_scroll_;
     std::string new_title_;

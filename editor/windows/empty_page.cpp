@@ -1,4 +1,5 @@
 // The Class place before there is anything to see: what it is for, and the one way to begin.
+#include "editor/windows/page_head.hpp"
 #include "editor/windows/view.hpp"
 #include "editor/windows/widgets.hpp"
 
@@ -9,6 +10,7 @@ void drawEmptyPage(View& view) {
     const OpenedClass& opened = view.desk.opened();
     Area body = view.frame.body;
     ui.text(Type::place, body.x, kTitleMiddle, colour::kInk, "Class");
+    if (view.class_list != nullptr) drawPageButtons(view);
     for (const Problem& problem : opened.problems) {
         const float width = std::min(body.width, 760.f);
         const std::string text =

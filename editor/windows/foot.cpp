@@ -3,6 +3,7 @@
 
 #include "editor/look/wording.hpp"
 #include "editor/windows/input.hpp"
+#include "editor/windows/last_edit.hpp"
 #include "editor/windows/view.hpp"
 #include "editor/windows/widgets.hpp"
 
@@ -37,51 +38,6 @@ void runNext(View& view, const NextStep& next) {
             view.gather();
             break;
     }
-}
-
-/// The last edit with Undo; without one, when the unit was saved. Returns where it ends.
-float drawLastEdit(View& view, const Area& foot, float right) {
-    Ui& ui = view.ui;
-    const OpenUnit& unit = *view.unit;
-    float x = foot.x + 16;
-    const History& history = unit.work().history();
-    const Button undo{"undo", "Undo", ButtonKind::outlined, "Ctrl Z"};
-    const Button redo{"redo", "Do it again", ButtonKind::outlined, "Ctrl Y"};
-    std::string text;
-    if (history.canUndo())
-        text = history.lastDone();
-    else if (!unit.canChange())
-        text = "This unit can be looked at only.";
-    else if (history.canRedo())
-        text = "All taken back.";
-    else
-        text = "All is saved as you work.";
-    const float buttons = (history.canUndo() ? buttonWidth(ui, undo) + 12 : 0) +
-                          (history.canRedo() ? buttonWidth(ui, redo) + 8 : 0);
-    const float room = right - x - buttons - 12;
-    x += ui.text(Type::body, x, foot.y + 20, kInk,
-                 ui.fitted(Type::body, wording::capital(text), room)) +
-         12;
-    ui.text(Type::note, foot.x + 16, foot.y + 40, unit.isSaved() ? kSoft : kInk,
-            !unit.isSaved()              ? "being saved\u2026"
-            : unit.savedAt().has_value() ? "saved " + wording::ago(view.now_ms - *unit.savedAt())
-                                         : "nothing changed yet");
-    const auto change = [&](bool again) {
-        view.later([unit = view.unit, again] {
-            unit->change([again](UnitAtWork& work) { again ? work.redo() : work.undo(); });
-        });
-    };
-    if (history.canUndo()) {
-        const float width = buttonWidth(ui, undo);
-        if (button(ui, undo, {x, foot.y + 12, width, 32})) change(false);
-        x += width + 8;
-    }
-    if (history.canRedo()) {
-        const float width = buttonWidth(ui, redo);
-        if (x + width < right && button(ui, redo, {x, foot.y + 12, width, 32})) change(true);
-        x += width + 8;
-    }
-    return x;
 }
 
 void drawWordsFoot(View& view, const Area& foot) {
@@ -122,7 +78,7 @@ void drawWordsFoot(View& view, const Area& foot) {
         ui.text(Type::strong, right, foot.middleY(), kInk, "Next: ", Align::right);
         right -= lead + 16;
     }
-    drawLastEdit(view, foot, right);
+    drawLastEdit(view, foot, right, lastEditOf(*view.unit));
 }
 
 std::string aboutMinutes(std::size_t clips) {
@@ -163,7 +119,7 @@ void drawBoothFoot(View& view, const Area& foot) {
         ui.text(Type::strong, right, foot.middleY(), kInk, "To go: ", Align::right);
         right -= lead + 16;
     }
-    drawLastEdit(view, foot, right);
+    drawLastEdit(view, foot, right, lastEditOf(*view.unit));
 }
 
 void drawTryFoot(View& view, const Area& foot) {
@@ -201,7 +157,7 @@ void drawTryFoot(View& view, const Area& foot) {
         ui.text(Type::body, right, foot.middleY(), kInk, sentence, Align::right);
         right -= said + 16;
     }
-    drawLastEdit(view, foot, right);
+    drawLastEdit(view, foot, right, lastEditOf(*view.unit));
 }
 
 void drawHandOutFoot(View& view, const Area& foot) {
@@ -247,7 +203,7 @@ void drawHandOutFoot(View& view, const Area& foot) {
         ui.text(Type::body, right, foot.middleY(), kInk, sentence, Align::right);
         right -= said + 16;
     }
-    drawLastEdit(view, foot, right);
+    drawLastEdit(view, foot, right, lastEditOf(*view.unit));
 }
 
 }  // namespace
@@ -272,6 +228,10 @@ void drawFoot(View& view) {
     }
     if (view.place == Place::hand_out) {
         drawHandOutFoot(view, foot);
+        return;
+    }
+    if (desk.page() == Page::list && view.class_list != nullptr) {
+        drawClassListFoot(view, foot);
         return;
     }
     if (desk.state() == ClassState::no_folder) return;

@@ -7,16 +7,25 @@
 namespace wrenlet::desk {
 
 float drawPageButtons(View& view) {
-    const bool on_map = view.desk.page() == Page::map;
-    const Button child{"page:Child", "Child", on_map ? ButtonKind::outlined : ButtonKind::on, ""};
-    const Button map{"page:Map", "Map", on_map ? ButtonKind::on : ButtonKind::outlined, ""};
-    const float child_width = buttonWidth(view.ui, child), map_width = buttonWidth(view.ui, map);
-    const float child_x = view.width - 16 - child_width, map_x = child_x - 8 - map_width;
-    if (button(view.ui, map, {map_x, 16, map_width, 34}))
-        view.wish([](Desk& desk) { desk.showMap(); });
-    if (button(view.ui, child, {child_x, 16, child_width, 34}))
-        view.wish([](Desk& desk) { desk.showChild(); });
-    return map_x;
+    const struct {
+        Page page;
+        const char* name;
+        void (*show)(Desk&);
+    } pages[] = {{Page::child, "Child", [](Desk& desk) { desk.showChild(); }},
+                 {Page::map, "Map", [](Desk& desk) { desk.showMap(); }},
+                 {Page::list, "List", [](Desk& desk) { desk.showList(); }}};
+    float x = view.width - 16;
+    for (const auto& page : pages) {
+        const bool has_any = page.page == Page::list ? view.class_list != nullptr
+                                                     : !view.desk.opened().children.empty();
+        if (!has_any) continue;
+        const Button way{std::string("page:") + page.name, page.name,
+                         view.desk.page() == page.page ? ButtonKind::on : ButtonKind::outlined};
+        const float width = buttonWidth(view.ui, way);
+        if (button(view.ui, way, {x - width, 16, width, 34})) view.wish(page.show);
+        x -= width + 8;
+    }
+    return x + 8;
 }
 
 std::size_t drawScrollBar(Ui& ui, const ScrollBar& bar, const Area& area) {

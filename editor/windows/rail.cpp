@@ -126,9 +126,11 @@ void drawHandOutStation(View& view, const Area& area) {
 
 void drawClassStation(View& view, const Area& area) {
     const OpenedClass& opened = view.desk.opened();
+    const std::size_t count = view.class_list != nullptr ? view.class_list->list().children.size()
+                                                         : opened.children.size();
     drawStation(view, area, Place::klass, "Class",
-                opened.listed
-                    ? wording::counted(std::int64_t(opened.children.size()), "child", "children")
+                opened.listed || view.class_list != nullptr
+                    ? wording::counted(std::int64_t(count), "child", "children")
                     : std::string("none open"));
     drawTinyMap(view.ui, 25, area.middleY() - 11);
 }

@@ -76,8 +76,8 @@ class Ui {
     /// A place that can be pressed, and reached with Tab unless it has its own keys.
     Press press(const std::string& label, const Area& area, bool is_stop = true);
     /// A line of text that is typed into `text` (UTF-8), with a hint while it is empty. What is
-    /// pasted comes in one line: its line ends become semicolons. Undo is the unit's, not the
-    /// field's.
+    /// pasted comes in one line: its line ends become semicolons, its tabs upright strokes. Undo is
+    /// the document's, not the field's.
     struct Typing {
         bool entered = false;  // Enter was pressed in it
         bool active = false;   // it has the cursor

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "editor/booth/booth.hpp"
+#include "editor/classlist/class_list_place.hpp"
 #include "editor/document/desk.hpp"
 #include "editor/handout/hand_out_place.hpp"
 #include "editor/look/layout.hpp"
@@ -63,6 +64,11 @@ struct TryScroll {
     bool finding = false;
 };
 
+/// What the class list was last scrolled to.
+struct ClassListScroll {
+    std::string seen;
+};
+
 /// Which child and skill the list of sounds was last scrolled to.
 struct SoundsScroll {
     std::size_t child = 0;
@@ -88,7 +94,10 @@ struct View {
     Finder* finder = nullptr;     // of the open unit
     TryScroll& try_scroll;
     HandOutPlace* hand_out = nullptr;  // of the open unit
-    std::string& new_title;            // of a unit to be made
+    OpenClassList* class_list;         // null: no classroom is open, or its list cannot be read
+    ClassListPlace& class_place;
+    ClassListScroll& class_scroll;
+    std::string& new_title;  // of a unit to be made
     std::vector<std::function<void(Desk&)>>& wishes;
     std::function<void()> gather;              // look into the classroom folder again
     std::function<void(float)> set_text_size;  // 0.9 to 1.5
@@ -119,6 +128,9 @@ void drawSoundsCard(View& view, const Area& area);
 void drawChoicesCard(View& view, const Area& area);
 void drawCourseCard(View& view, const Area& area);
 void drawEmptyPage(View& view);
+void drawClassListPage(View& view);
+void drawClassListPane(View& view, const Area& area);  // the child in hand
+void drawClassListFoot(View& view, const Area& foot);
 void drawWordsPage(View& view);
 void drawWordList(View& view, const Area& area);
 void drawWordPane(View& view, const Area& area);

@@ -1,4 +1,4 @@
-// wrenlet-desk-pictures DIR [words|booth|try|class|readme]: every page and state of the desk, from
+// wrenlet-desk-pictures DIR [words|booth|try|list|class|readme]: every page and state of the desk, from
 // the invented class.
 #include <array>
 #include <cstdlib>
@@ -119,6 +119,73 @@ bool wordsPictures(const std::filesystem::path& folder, DeskOptions options, std
             };
             if (pictureWith(opened, options, demo::kNowMs, &workbench, prepare, std::cerr,
                             {nullptr, nullptr, &at_once, nullptr}, {}, trying) != 0)
+                return false;
+            std::cout << options.picture.string() << "\n";
+            std::filesystem::remove_all(room, ignored);
+        }
+    }
+    return true;
+}
+
+pack::ClassList shieldedClass() {
+    pack::ClassList list = demo::classList();
+    list.children[1].key = {"sock", "apple"};
+    list.children[3].key = {"tree", "wheel"};
+    list.children[3].shields = {"b/v", "i/\u026a", "\u03b8/t"};
+    list.children[5].badge = list.children[2].badge;
+    return list;
+}
+
+/// The class list in its states.
+bool listPictures(const std::filesystem::path& folder, DeskOptions options) {
+    const std::filesystem::path room = kRoom;
+    const auto bench = openBench(options.assets, room / "aside", demo::kNowMs, [] {});
+    if (!bench) return false;
+    AtOnce at_once;
+    const Workbench workbench{
+        bench->known, bench->blocked, bench->workbench.pictures, {}, "", at_once, at_once, {}};
+    const std::array<Size, 4> sizes{{kSizes[0], kSizes[1], kSizes[2], {3840, 2160, "3840x2160"}}};
+    for (const std::string name : {"class-list", "class-list-empty", "class-list-pasted",
+                                   "class-list-roster", "class-list-left"}) {
+        for (const Size& size : sizes) {
+            std::error_code ignored;
+            std::filesystem::remove_all(room, ignored);
+            std::filesystem::create_directories(room, ignored);
+            options.width = size.width;
+            options.height = size.height;
+            options.scale = size.width == 3840 ? std::optional<float>(2.f) : std::nullopt;
+            options.picture = folder / (name + "-" + size.name + ".png");
+            OpenedClass opened =
+                name == "class-list-empty" ? demo::noChildren() : demo::demoClass();
+            if (name != "class-list-empty") opened = withList(opened, shieldedClass());
+            opened.classroom.folder = room;
+            const auto prepare = [&](DeskWindow& window) {
+                window.go(Place::klass);
+                window.desk().showList();
+                OpenClassList& list = *window.classList();
+                ClassListPlace& place = window.classPlace();
+                if (name == "class-list-empty") return true;
+                place.take(list.list().children[3].id, list);
+                place.shield_told = "b/v";
+                if (name == "class-list-pasted") {
+                    place.typed = "Ottilie | Brook; R4mon | Vale; Wim | Field; Ola | Marsh";
+                    place.add(list);
+                }
+                if (name == "class-list-roster") {
+                    place.roster_from = "export.zip";
+                    place.roster = Roster{
+                        {},
+                        {{"1st grade, Hill", {{"A"}, {"B"}}}, {"Kindergarten, Marsh", {{"C"}}}}};
+                }
+                if (name == "class-list-left") {
+                    list.change().leave(list.list().children[0].id);
+                    list.change().leave(list.list().children[3].id);
+                    place.move(100, list);
+                    place.pane_open = true;
+                }
+                return true;
+            };
+            if (pictureWith(opened, options, demo::kNowMs, &workbench, prepare, std::cerr) != 0)
                 return false;
             std::cout << options.picture.string() << "\n";
             std::filesystem::remove_all(room, ignored);
@@ -337,7 +404,7 @@ bool readmePictures(const std::filesystem::path& folder, const DeskOptions& opti
 
 int main(int argc, char** argv) {
     if (argc != 2 && argc != 3) {
-        std::cerr << "wrenlet-desk-pictures DIR [words|booth|try|class|readme]\n";
+        std::cerr << "wrenlet-desk-pictures DIR [words|booth|try|list|class|readme]\n";
         return 2;
     }
     namespace fs = std::filesystem;
@@ -361,6 +428,7 @@ int main(int argc, char** argv) {
     const bool drawn = (!wanted("words") || wordsPictures(folder, options, {})) &&
                        (!wanted("booth") || boothPictures(folder, options, {})) &&
                        (!wanted("try") || tryPictures(folder, options, {})) &&
+                       (!wanted("list") || listPictures(folder, options)) &&
                        (!wanted("class") || classPictures(folder, options));
     return drawn ? 0 : 1;
 }
