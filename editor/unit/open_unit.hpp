@@ -61,7 +61,10 @@ class OpenUnit {
     void step(std::int64_t now_ms);
     std::optional<std::int64_t> due() const { return saver_.due(); }
     /// Saves what is not saved; at the end.
-    void finish(std::int64_t now_ms) { saver_.finish(work_.unit(), now_ms); }
+    void finish(std::int64_t now_ms) {
+        saver_.changed(work_.changes(), now_ms);
+        saver_.finish(work_.unit(), now_ms);
+    }
 
   private:
     OpenUnit(UnitFolder folder, OpenedUnitFile opened, std::unique_ptr<UnitInUse> in_use,

@@ -5,6 +5,7 @@
 
 #include "content/common/files.hpp"
 #include "editor/unit/unit_folder.hpp"
+#include "tests/desk/library.hpp"
 #include "tests/practice/samples.hpp"
 
 namespace wrenlet::desk {
@@ -122,6 +123,15 @@ TEST_CASE("A file of which not all could be read is copied before it is written 
     saver.changed(1, 0);
     saver.finish(opened.value().unit, 0);
     CHECK(readWhole(folder.folder / "unit-as-found.json", 1 << 20).value() == found);
+}
+
+TEST_CASE("The very last change is saved when a unit is closed at once") {
+    const Folder temp;
+    auto made = OpenUnit::make(temp.path(), "Reeds", library().bench);
+    REQUIRE(made.ok());
+    made.value()->change([](UnitAtWork& work) { work.rename("Rushes"); });
+    made.value()->finish(0);
+    CHECK(titleIn(made.value()->folder().file()) == "Rushes");
 }
 
 TEST_CASE("A unit that is open is not opened twice") {
