@@ -28,7 +28,7 @@ template <class Document>
 class SaverOf {
   public:
     static constexpr std::int64_t kQuietMs = 400;     // after the last change
-    static constexpr std::int64_t kLongestMs = 1500;  // after the first that is not saved
+    static constexpr std::int64_t kLongestMs = 1000;  // after the first that is not saved
     static constexpr std::int64_t kAgainMs = 2000;    // after a try that did not work
 
     using Outcome = SaveOutcome<Document>;
