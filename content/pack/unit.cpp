@@ -187,6 +187,7 @@ void readRecordings(const Json& root, Unit& unit, JsonReader& reader) {
         recording.from_us = reader.whole(list[i], "from_us", place, 0, kLongestTakeUs, 0);
         recording.to_us = reader.whole(list[i], "to_us", place, 0, kLongestTakeUs, 0);
         recording.kept = reader.texts(list[i], "kept", place, kMostKept, 60);
+        recording.voice = reader.text(list[i], "voice", place, 60);
         const std::string why = whyNoRecording(recording, clips);
         if (why.empty())
             unit.recordings.push_back(std::move(recording));

@@ -47,6 +47,7 @@ struct UnitRecording {
     std::int64_t from_us = 0;  // microseconds into the take
     std::int64_t to_us = 0;    // past the end; more than from_us
     std::vector<std::string> kept;  // codes of checks she has silenced for it: "added-vowel"
+    std::string voice{};            // whose it is: "Ms Field"; empty: her own
     bool operator==(const UnitRecording&) const = default;
 };
 

@@ -32,6 +32,7 @@ Ordered recordingJson(const UnitRecording& recording) {
     json["from_us"] = recording.from_us;
     json["to_us"] = recording.to_us;
     putSome(json, "kept", recording.kept);
+    putSome(json, "voice", recording.voice);
     return json;
 }
 

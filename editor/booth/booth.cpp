@@ -11,7 +11,7 @@ namespace wrenlet::desk {
 
 namespace {
 
-constexpr std::int64_t kDeafMs = 150;    // after the desk's own sound
+constexpr std::int64_t kDeafMs = 150;  // after the desk's own sound
 constexpr double kUnknownRoomDb = -100;
 
 std::int64_t microseconds(std::size_t sample, int rate) {
@@ -75,6 +75,7 @@ void Booth::rebuildQueue() {
         if (found != recordings.end() && found->clip == need.id)
             entry.voice =
                 found->said == saidFor(need) ? BoothEntry::Voice::hers : BoothEntry::Voice::changed;
+        if (entry.voice != BoothEntry::Voice::demo) entry.whose = found->voice;
         queue_.push_back(std::move(entry));
     }
     if (!has_begun_) {

@@ -28,6 +28,7 @@ struct BoothEntry {
     };
     pack::VoiceNeed need;
     Voice voice = Voice::demo;
+    std::string whose = {};  // another's name, where the recording was brought in
 };
 
 /// A finding's name in files: "added-vowel".

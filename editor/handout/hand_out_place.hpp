@@ -11,6 +11,7 @@
 
 #include "editor/document/opened_class.hpp"
 #include "editor/handout/pack_build.hpp"
+#include "editor/handout/stick.hpp"
 #include "editor/unit/open_unit.hpp"
 
 namespace wrenlet::desk {
@@ -51,6 +52,7 @@ class HandOutPlace {
     const std::vector<Problem>& problems() const { return problems_; }
     /// The pack that was handed out or gone back to here; empty: none.
     const std::string& handedOut() const { return handed_out_; }
+    StickPlace& stick() { return stick_; }
 
     /// Takes what was made. Where clips are kept on a shelf, the pack is also made ahead, once the
     /// unit has been left alone for kQuietMs, so that she does not wait for it later.
@@ -76,6 +78,7 @@ class HandOutPlace {
     std::vector<PackFile> packs_;
     std::vector<Problem> problems_;
     std::string handed_out_;
+    StickPlace stick_;
     std::uint64_t seen_changes_ = 0;          // of the unit, at the last step
     std::optional<std::int64_t> changed_ms_;  // when they were seen; none: made ahead since
 };

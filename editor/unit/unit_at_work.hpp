@@ -62,6 +62,8 @@ class UnitAtWork {
     /// `text` is what it says, for showing.
     void keepRecording(const pack::UnitRecording& recording, std::string_view text);
     void dropRecording(const std::string& clip, std::string_view said);
+    /// What was chosen of somebody else's pack; see bring/bring_in.
+    void bringIn(const Action& action) { history_.act(unit_, action); }
 
   private:
     template <class Change>

@@ -83,8 +83,11 @@ void drawQueue(View& view, const Area& area) {
             ui.fill(row, kWash, 8);
         }
         drawVoiceMark(ui, entry.voice, row.x + 21, row.middleY());
-        const float kind = ui.width(Type::note, words.kind);
-        ui.text(Type::note, row.right() - 8, row.middleY(), kSoft, words.kind, Align::right);
+        const std::string note =
+            ui.fitted(Type::note, entry.whose.empty() ? std::string(words.kind) : entry.whose,
+                      row.width * 0.45f);
+        const float kind = ui.width(Type::note, note);
+        ui.text(Type::note, row.right() - 8, row.middleY(), kSoft, note, Align::right);
         ui.text(i == booth.at() ? Type::strong : Type::body, row.x + 38, row.middleY(), kInk,
                 ui.fitted(i == booth.at() ? Type::strong : Type::body, words.shown,
                           row.width - 38 - kind - 18));

@@ -294,7 +294,10 @@ void drawClassListPage(View& view) {
         return;
     }
     if (!has_pane && view.class_place.pane_open && !view.class_place.in_hand.empty()) {
-        drawClassListPane(view, left);
+        const Button back{"class list: back", "The whole list", ButtonKind::outlined, "Esc"};
+        if (button(view.ui, back, {left.x, left.y, buttonWidth(view.ui, back), 34}))
+            view.later([&place = view.class_place] { place.pane_open = false; });
+        drawClassListPane(view, {left.x, left.y + 42, left.width, left.height - 42});
         return;
     }
     drawList(view, left);

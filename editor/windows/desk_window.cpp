@@ -60,9 +60,22 @@ void DeskWindow::openClassList() {
     class_shown_ = class_list_->work().changes();
 }
 
+// A pack, or the folder of a unit, while a unit is open; at the class list a zip is a school's
+// list.
+bool DeskWindow::isToBringIn(const std::filesystem::path& path) const {
+    std::error_code error;
+    const bool is_unit = std::filesystem::is_regular_file(path / "unit.json", error);
+    const bool is_pack = path.extension() == ".zip" && place_ != Place::klass;
+    return unit_ != nullptr && unit_->canChange() && (is_unit || is_pack);
+}
+
 void DeskWindow::drop(const std::filesystem::path& path) {
     std::error_code error;
-    if (std::filesystem::is_directory(path, error)) {
+    if (isToBringIn(path)) {
+        go(Place::words);
+        bring_.begin(desk_.opened().classroom.folder, *unit_);
+        bring_.openFile(path, *unit_);
+    } else if (std::filesystem::is_directory(path, error)) {
         openClassroom(path);
     } else if (place_ == Place::klass && class_list_) {
         desk_.showList();
@@ -133,6 +146,7 @@ void DeskWindow::showUnit(Result<std::unique_ptr<OpenUnit>> opened) {
 
 void DeskWindow::go(Place place) {
     if (place != Place::booth && booth_) booth_->pause();
+    if (place != place_) stage_.ring_shown = false;  // keys are the new page's own
     place_ = place;
 }
 
@@ -154,6 +168,7 @@ void DeskWindow::closeUnit() {
     own_pictures_.reset();
     unit_.reset();
     words_ = {};
+    bring_.close();
     place_ = Place::words;
     units_ = unitsIn(desk_.opened().classroom.folder);
 }
@@ -233,6 +248,8 @@ void DeskWindow::frame(float pixel_width, float pixel_height, float scale, const
                   finder_.get(),
                   try_scroll_,
                   hand_out_.get(),
+                  bring_,
+                  bring_scroll_,
                   class_list_.get(),
                   class_place_,
                   class_scroll_,
@@ -274,7 +291,9 @@ void DeskWindow::frame(float pixel_width, float pixel_height, float scale, const
 }
 
 void DeskWindow::drawPlace(View& view) {
-    if (place_ == Place::words) {
+    if (place_ == Place::words && unit_ && bring_.open) {
+        drawBringPage(view);
+    } else if (place_ == Place::words) {
         drawWordsPage(view);
     } else if (place_ == Place::booth) {
         drawBoothPage(view);

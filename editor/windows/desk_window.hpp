@@ -83,6 +83,7 @@ class DeskWindow {
     WordsPlace& words() { return words_; }
     OpenClassList* classList() { return class_list_.get(); }
     ClassListPlace& classPlace() { return class_place_; }
+    BringPlace& bring() { return bring_; }
 
     /// Looks and saves as is due; whether something is still to be done, and when.
     void step();
@@ -104,6 +105,7 @@ class DeskWindow {
     void openClassroom(const std::filesystem::path& folder);
     void addFrom(const std::filesystem::path& file);
     void takePicture(const std::filesystem::path& file);
+    bool isToBringIn(const std::filesystem::path& path) const;
     void showUnit(Result<std::unique_ptr<OpenUnit>> opened);
 
     Desk desk_;
@@ -120,6 +122,8 @@ class DeskWindow {
     std::unique_ptr<Finder> finder_;     // of that unit
     TryScroll try_scroll_;
     std::unique_ptr<HandOutPlace> hand_out_;  // of that unit
+    BringPlace bring_;
+    BringScroll bring_scroll_;
     std::unique_ptr<OpenClassList> class_list_;
     std::uint64_t class_shown_ = 0;  // the change of the list that the map shows
     ClassListPlace class_place_;

@@ -214,6 +214,10 @@ void drawFoot(View& view) {
     const Desk& desk = view.desk;
     ui.fill(foot, kCard);
     ui.level(foot.x, foot.y, foot.width, kLine);
+    if (view.place == Place::words && view.unit != nullptr && view.bring.open) {
+        drawBringFoot(view, foot);
+        return;
+    }
     if (view.place == Place::words) {
         drawWordsFoot(view, foot);
         return;

@@ -129,6 +129,24 @@ void drawContents(View& view, const Area& area) {
                                       " to know, for one: " + built->problems.front().what);
 }
 
+/// A copy of the pack that is out into a folder of her choice.
+void drawStick(View& view, const Area& area, const std::string& file) {
+    Ui& ui = view.ui;
+    StickPlace& stick = view.hand_out->stick();
+    const Button copy{"copy to stick", "Copy"};
+    const float wide = std::max(76.f, buttonWidth(ui, copy));
+    ui.text(Type::body, area.x, area.y + 10, kSoft, "A copy for a stick or a colleague:");
+    const Area box{area.x, area.y + 26, area.width - wide - 8, 38};
+    const auto typing = ui.field("stick folder", box, stick.typed, "Its folder");
+    const bool pressed = button(ui, copy, {box.right() + 8, box.y, wide, 38});
+    if ((typing.entered || pressed) && !stick.typed.empty())
+        view.later([&stick, file, classroom = view.desk.opened().classroom] {
+            stick.copy(classroom, file);
+        });
+    if (!stick.said.empty())
+        ui.paragraph(Type::note, area.x, box.bottom() + 8, area.width, kInk, stick.said);
+}
+
 void drawFolder(View& view, const Area& area) {
     Ui& ui = view.ui;
     card(ui, area);
@@ -150,8 +168,12 @@ void drawFolder(View& view, const Area& area) {
     const std::string now = view.hand_out->handedOut().empty() ? pack : view.hand_out->handedOut();
     ui.text(Type::body, x, y, kInk,
             ui.fitted(Type::body, now.empty() ? "No pack is out yet." : now + " is out.", width));
-    ui.paragraph(Type::note, x, area.bottom() - 44, width, kSoft,
-                 "A pack that is out is never changed; the next gets a new number.");
+    if (now.empty()) {
+        ui.paragraph(Type::note, x, area.bottom() - 44, width, kSoft,
+                     "A pack that is out is never changed; the next gets a new number.");
+        return;
+    }
+    drawStick(view, {x, y + 22, width, area.bottom() - y - 34}, now);
 }
 
 void drawEarlier(View& view, const Area& area) {
@@ -234,7 +256,9 @@ void drawHandOutPage(View& view) {
                    "Write the unit's words first; then a pack can be made of them.");
         return;
     }
-    for (const Problem& problem : view.hand_out->problems())
+    std::vector<Problem> problems = view.hand_out->problems();
+    for (const Problem& problem : view.hand_out->stick().problems) problems.push_back(problem);
+    for (const Problem& problem : problems)
         body.y += warningCard(ui, body.x, body.y, body.width, problem.what,
                               problem.where + ". " + problem.way_out, true) +
                   8;

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "editor/booth/booth.hpp"
+#include "editor/bring/bring_place.hpp"
 #include "editor/classlist/class_list_place.hpp"
 #include "editor/document/desk.hpp"
 #include "editor/handout/hand_out_place.hpp"
@@ -64,6 +65,11 @@ struct TryScroll {
     bool finding = false;
 };
 
+/// What the list of another's pack was last scrolled to.
+struct BringScroll {
+    std::size_t seen = 0;
+};
+
 /// What the class list was last scrolled to.
 struct ClassListScroll {
     std::string seen;
@@ -94,7 +100,9 @@ struct View {
     Finder* finder = nullptr;     // of the open unit
     TryScroll& try_scroll;
     HandOutPlace* hand_out = nullptr;  // of the open unit
-    OpenClassList* class_list;         // null: no classroom is open, or its list cannot be read
+    BringPlace& bring;
+    BringScroll& bring_scroll;
+    OpenClassList* class_list;  // null: no classroom is open, or its list cannot be read
     ClassListPlace& class_place;
     ClassListScroll& class_scroll;
     std::string& new_title;  // of a unit to be made
@@ -132,6 +140,8 @@ void drawClassListPage(View& view);
 void drawClassListPane(View& view, const Area& area);  // the child in hand
 void drawClassListFoot(View& view, const Area& foot);
 void drawWordsPage(View& view);
+void drawBringPage(View& view);
+void drawBringFoot(View& view, const Area& foot);
 void drawWordList(View& view, const Area& area);
 void drawWordPane(View& view, const Area& area);
 void drawPictureChooser(View& view, const Area& area);  // REQUIRES: words.choosing

@@ -40,10 +40,19 @@ float drawHead(View& view, float right) {
         view.later([&words = view.words] { words.filter = Filter::all; });
     if (button(ui, look, {right - look_width, 16, look_width, 34}))
         view.later([&words = view.words] { words.filter = Filter::to_look_at; });
+    float end = every_x;
+    const Button bring{"bring in", "Bring in\u2026"};
+    const float bring_width = buttonWidth(ui, bring);
+    if (view.unit->canChange()) {
+        end -= bring_width + 8;
+        if (button(ui, bring, {end, 16, bring_width, 34}))
+            view.later(
+                [&view] { view.bring.begin(view.desk.opened().classroom.folder, *view.unit); });
+    }
     const float from = x + title + 17;
     ui.text(Type::body, from, kTitleMiddle + 1, kSoft,
-            ui.fitted(Type::body, countsText(*view.unit), every_x - from - 12));
-    return every_x;
+            ui.fitted(Type::body, countsText(*view.unit), end - from - 12));
+    return end;
 }
 
 void addTyped(View& view) {

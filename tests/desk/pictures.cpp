@@ -136,7 +136,29 @@ pack::ClassList shieldedClass() {
     return list;
 }
 
-/// The class list in its states.
+/// A unit is open, and with `opened` another one is being brought in.
+bool bringPrepared(DeskWindow& window, const std::filesystem::path& room,
+                   const Workbench& workbench, bool opened) {
+    auto theirs = OpenUnit::make(room, "Their farm", workbench);
+    if (!theirs.ok()) return false;
+    theirs.value()->change([&](UnitAtWork& work) {
+        work.add("pig; hen; cow; cat; goat; barn; The hen sat in the hay.", "words",
+                 workbench.known);
+        work.chooseSounds("cat", {{speech::Phoneme::k},
+                                  {speech::Phoneme::aa, speech::Stress::primary},
+                                  {speech::Phoneme::t}});
+        work.choosePicture("goat", "sheep");
+    });
+    theirs.value()->finish(0);
+    window.makeUnit("On the farm");
+    window.words().typed = "cat, dog, goat, pig";
+    window.words().add(*window.unit());
+    window.bring().begin(room, *window.unit());
+    if (opened) window.bring().openFile(theirs.value()->folder().folder, *window.unit());
+    return true;
+}
+
+/// The class list in its states, and another's unit brought in.
 bool listPictures(const std::filesystem::path& folder, DeskOptions options) {
     const std::filesystem::path room = kRoom;
     const auto bench = openBench(options.assets, room / "aside", demo::kNowMs, [] {});
@@ -145,8 +167,9 @@ bool listPictures(const std::filesystem::path& folder, DeskOptions options) {
     const Workbench workbench{
         bench->known, bench->blocked, bench->workbench.pictures, {}, "", at_once, at_once, {}};
     const std::array<Size, 4> sizes{{kSizes[0], kSizes[1], kSizes[2], {3840, 2160, "3840x2160"}}};
-    for (const std::string name : {"class-list", "class-list-empty", "class-list-pasted",
-                                   "class-list-roster", "class-list-left"}) {
+    for (const std::string name :
+         {"class-list", "class-list-empty", "class-list-pasted", "class-list-roster", "bring-in",
+          "bring-in-choose", "class-list-left"}) {
         for (const Size& size : sizes) {
             std::error_code ignored;
             std::filesystem::remove_all(room, ignored);
@@ -160,6 +183,8 @@ bool listPictures(const std::filesystem::path& folder, DeskOptions options) {
             if (name != "class-list-empty") opened = withList(opened, shieldedClass());
             opened.classroom.folder = room;
             const auto prepare = [&](DeskWindow& window) {
+                if (name.compare(0, 8, "bring-in") == 0)
+                    return bringPrepared(window, room, workbench, name == "bring-in");
                 window.go(Place::klass);
                 window.desk().showList();
                 OpenClassList& list = *window.classList();

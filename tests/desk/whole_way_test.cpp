@@ -202,6 +202,19 @@ TEST_CASE("A teacher pastes, mends, speaks, tries again, builds and hands out, a
     CHECK(pack::openClassList(classroom).value().pack == "on-the-farm-1.zip");
 }
 
+TEST_CASE("Space begins in the booth right after words were typed") {
+    Teacher teacher;
+    Seat& seat = teacher.seat;
+    seat.window().makeUnit("On the farm");
+    seat.frame();
+    seat.click("words box");
+    seat.type("pig, hen");
+    seat.key(Key::enter);
+    seat.alt(Key::two);
+    seat.key(Key::space);
+    CHECK(teacher.booth().phase() == Booth::Phase::listening);
+}
+
 TEST_CASE("A pack that cannot be written is told, and what was out stays out") {
     const Folder folder;
     OpenedClass opened = roomIn(folder.path());
