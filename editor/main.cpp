@@ -22,7 +22,7 @@ constexpr NamedCommand kCommands[] = {
     {"build", buildCommand},   {"check", checkCommand},   {"progress", progressCommand},
     {"word", wordCommand},     {"rhyme", rhymeCommand},   {"items", itemsCommand},
     {"lint", lintCommand},     {"groups", groupsCommand}, {"lesson", lessonCommand},
-    {"report", reportCommand}, {"export", exportCommand},
+    {"report", reportCommand}, {"merge", mergeCommand},   {"export", exportCommand},
 };
 
 constexpr std::string_view kUsage =
@@ -35,6 +35,7 @@ constexpr std::string_view kUsage =
     "             [--for family|specialist]                      one child on one page\n"
     "wrenlet-desk export CLASSROOM [--csv FILE] [--xapi FILE]\n"
     "             [--progress FILE]                              answers for other programs\n"
+    "wrenlet-desk merge CLASSROOM FILE_OR_FOLDER... [--json]     answers from sticks and copies\n"
     "wrenlet-desk word WORD... [--json]                          how words are said\n"
     "wrenlet-desk rhyme A B [--accent NAME]... [--json]          whether two words rhyme\n"
     "wrenlet-desk items UNIT.json --skill SKILL [--json]         what its words can ask\n"

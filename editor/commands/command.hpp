@@ -23,6 +23,7 @@ int progressCommand(std::span<const std::string> args, Console console);  // CLA
 int groupsCommand(std::span<const std::string> args, Console console);    // CLASSROOM [--json]
 int lessonCommand(std::span<const std::string> args, Console console);    // CLASSROOM [--json]
 int exportCommand(std::span<const std::string> args, Console console);    // CLASSROOM --csv FILE
+int mergeCommand(std::span<const std::string> args, Console console);     // CLASSROOM FROM...
 int reportCommand(std::span<const std::string> args, Console console);    // CLASSROOM --child NAME
 int wordCommand(std::span<const std::string> args, Console console);      // WORD... [--json]
 int rhymeCommand(std::span<const std::string> args, Console console);     // A B [--accent NAME]...
