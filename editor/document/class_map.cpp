@@ -97,26 +97,12 @@ ClassMap mapOf(const OpenedClass& opened, RowOrder order) {
     return map;
 }
 
-// The word that was asked about; where a sound was, the word that has it; empty for letters.
-std::string exampleIn(const practice::Response& response) {
-    const auto isWord = [](const std::string& id) { return id.find(':') == std::string::npos; };
-    if (isWord(response.asked)) return wording::word(response.asked);
-    return isWord(response.right) ? wording::word(response.right) : std::string();
-}
-
 std::string examplesOf(const OpenedClass& opened, const practice::Cell& cell, std::size_t most) {
-    if (cell.turns_on.position == exercise::Position::word_count) return {};
-    std::set<std::string> words;
-    for (const practice::Response& response : opened.responses)
-        if (practice::cellOf(response) == cell) words.insert(exampleIn(response));
-    words.erase("");
+    const auto words = opened.examples.find(cell);
+    if (words == opened.examples.end()) return {};
     std::string text;
-    std::size_t shown = 0;
-    for (const std::string& word : words) {
-        if (shown++ == most) break;
-        if (!text.empty()) text += ", ";
-        text += word;
-    }
+    for (std::size_t i = 0; i < std::min(most, words->second.size()); ++i)
+        text += (i > 0 ? ", " : "") + words->second[i];
     return text;
 }
 

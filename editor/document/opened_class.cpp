@@ -1,11 +1,44 @@
 #include "editor/document/opened_class.hpp"
 
+#include <algorithm>
 #include <set>
+#include <span>
 #include <utility>
 
 #include "content/practice/store.hpp"
+#include "editor/look/wording.hpp"
 
 namespace wrenlet::desk {
+
+namespace {
+
+// The word that was asked about; where a sound was, the word that has it; empty for letters.
+std::string exampleIn(const practice::Response& response) {
+    const auto isWord = [](const std::string& id) { return id.find(':') == std::string::npos; };
+    if (isWord(response.asked)) return wording::word(response.asked);
+    return isWord(response.right) ? wording::word(response.right) : std::string();
+}
+
+/// The first kMostExamples words of each cell by the alphabet.
+std::map<practice::Cell, std::vector<std::string>> examplesIn(
+    std::span<const practice::Response> responses) {
+    std::map<practice::Cell, std::vector<std::string>> examples;
+    for (const practice::Response& response : responses) {
+        if (response.turns_on.position == exercise::Position::word_count) continue;
+        const std::string word = exampleIn(response);
+        if (word.empty()) continue;
+        std::vector<std::string>& words = examples[practice::cellOf(response)];
+        const auto at = std::lower_bound(words.begin(), words.end(), word);
+        if ((at != words.end() && *at == word) ||
+            (at == words.end() && words.size() == kMostExamples))
+            continue;
+        words.insert(at, word);
+        if (words.size() > kMostExamples) words.pop_back();
+    }
+    return examples;
+}
+
+}  // namespace
 
 OpenedClass classOf(pack::ClassList list, std::vector<practice::Response> responses,
                     std::vector<Problem> problems, std::int64_t now_ms) {
@@ -13,6 +46,7 @@ OpenedClass classOf(pack::ClassList list, std::vector<practice::Response> respon
     opened.listed = true;
     opened.children = practice::progressOf(list, responses);
     opened.list = std::move(list);
+    opened.examples = examplesIn(responses);
     opened.responses = std::move(responses);
     opened.problems = std::move(problems);
     opened.gathered_ms = now_ms;

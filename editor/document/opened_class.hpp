@@ -4,6 +4,7 @@
 
 #include <cstdint>
 #include <filesystem>
+#include <map>
 #include <string>
 #include <vector>
 
@@ -14,12 +15,16 @@
 
 namespace wrenlet::desk {
 
+inline constexpr std::size_t kMostExamples = 5;
+
 struct OpenedClass {
     pack::Classroom classroom;
     bool listed = false;  // class.json was read
     pack::ClassList list;
     std::vector<practice::Response> responses;      // each (tablet, sequence) once
     std::vector<practice::ChildProgress> children;  // in the list's order
+    // up to kMostExamples words asked at a cell, in any child's answers, by the alphabet
+    std::map<practice::Cell, std::vector<std::string>> examples;
     std::vector<Problem> problems;
     std::int64_t gathered_ms = 0;  // Unix milliseconds
 };
