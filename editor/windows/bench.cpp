@@ -11,13 +11,6 @@ namespace wrenlet::desk {
 
 namespace {
 
-/// SDL knows where each system keeps a program's own data.
-std::filesystem::path ownFolder() {
-    const std::unique_ptr<char, decltype(&SDL_free)> path(SDL_GetPrefPath("", "wrenlet-desk"),
-                                                          SDL_free);
-    return path ? std::filesystem::u8path(path.get()) : std::filesystem::path();
-}
-
 /// Changes with the program, so that nothing it would make otherwise today is taken.
 std::string programStamp() {
     const std::unique_ptr<char, decltype(&SDL_free)> path(SDL_GetBasePath(), SDL_free);
@@ -43,6 +36,13 @@ std::string sinceWhen(std::int64_t now_ms) {
 }
 
 }  // namespace
+
+/// SDL knows where each system keeps a program's own data.
+std::filesystem::path ownFolder() {
+    const std::unique_ptr<char, decltype(&SDL_free)> path(SDL_GetPrefPath("", "wrenlet-desk"),
+                                                          SDL_free);
+    return path ? std::filesystem::u8path(path.get()) : std::filesystem::path();
+}
 
 std::unique_ptr<Bench> openBench(const std::filesystem::path& assets,
                                  const std::filesystem::path& own, std::int64_t now_ms,

@@ -29,6 +29,9 @@ struct Bench {
     Workbench workbench;
 };
 
+/// Where this program keeps what is its own on this machine; empty when the system names no place.
+std::filesystem::path ownFolder();
+
 /// Null when the word lists cannot be read; the class can be looked at without them. `own` is the
 /// folder for copies of units and for clips made before; empty: the user's own data folder.
 std::unique_ptr<Bench> openBench(const std::filesystem::path& assets,

@@ -5,7 +5,7 @@
 #include "editor/booth/booth_words.hpp"
 #include "editor/look/wording.hpp"
 #include "editor/voice/level.hpp"
-#include "editor/windows/input.hpp"
+#include "editor/windows/keyed.hpp"
 #include "editor/windows/view.hpp"
 #include "editor/windows/widgets.hpp"
 
@@ -148,6 +148,18 @@ std::string statusText(const Booth& booth) {
     return booth.roomDb() < -99 ? "Hearing how quiet the room is\u2026" : "One moment\u2026";
 }
 
+/// The ring breathes while it listens, a breath in two seconds; with motion off it stands.
+void drawListening(View& view, float x, float y, bool on) {
+    constexpr std::int64_t kBreathMs = 2000;
+    Ui& ui = view.ui;
+    ui.disc(x, y, 11, on ? kDeep : kDot);
+    if (!on) return;
+    const std::int64_t at = view.now_ms % kBreathMs;
+    const bool wide = view.settings.now().motion && at >= kBreathMs / 2;
+    const float radius = wide ? 15 : 13;
+    ui.edge({x - radius, y - radius, 2 * radius, 2 * radius}, kDeep, radius);
+}
+
 void drawSay(View& view, const Area& area) {
     Ui& ui = view.ui;
     Booth& booth = *view.booth;
@@ -176,14 +188,15 @@ void drawSay(View& view, const Area& area) {
     const float room = area.right() - text_x - 24;
     ui.text(Type::title, text_x, y + 14, kInk, ui.fitted(Type::title, words.head, room));
     ui.text(Type::body, text_x, y + 40, kInk, ui.fitted(Type::body, words.how, room));
-    const Button hear{"hear demo", "Hear how it should be", ButtonKind::outlined, "D"};
-    const Button skip{"skip", "Skip for now", ButtonKind::outlined, "S"};
+    const Button hear{"hear demo", "Hear how it should be", ButtonKind::outlined,
+                      capOf(view, Does::hear_demo)};
+    const Button skip{"skip", "Skip for now", ButtonKind::outlined, capOf(view, Does::skip)};
     const float hear_width = buttonWidth(ui, hear), skip_width = buttonWidth(ui, skip);
     if (view.hear && button(ui, hear, {text_x, y + 58, hear_width, 34})) view.hear(entry->need);
     if (button(ui, skip, {text_x + hear_width + 10, y + 58, skip_width, 34}))
         view.later([&booth] { booth.skip(); });
     const bool on = isListening(booth);
-    ui.disc(text_x + 11, y + 120, 11, on ? kDeep : kDot);
+    drawListening(view, text_x + 11, y + 120, on);
     ui.mark(on ? Mark::disc : Mark::dot, text_x + 11, y + 120, kCard);
     ui.text(Type::title, text_x + 32, y + 120, on ? kDeeper : kInk,
             ui.fitted(Type::title, statusText(booth), room - 32));
@@ -191,20 +204,19 @@ void drawSay(View& view, const Area& area) {
 }
 
 void keys(View& view) {
-    if (input::isTyping() || input::alt() || input::ctrl()) return;
     Booth* booth = view.booth;
     const auto later = [&](void (Booth::*what)()) { view.later([=] { (booth->*what)(); }); };
-    if (input::pressed(Key::space) && view.ui.enterIsFree())
-        later(isListening(*booth) ? &Booth::pause : &Booth::goOn);
-    if (input::pressed(Key::escape)) later(&Booth::pause);
-    if (input::pressed(Key::s)) later(&Booth::skip);
-    if (input::pressed(Key::h)) later(&Booth::hearLast);
-    if (input::pressed(Key::k)) later(&Booth::keepAsItIs);
-    if (input::pressed(Key::x)) later(&Booth::cutOff);
-    if (input::pressed(Key::d) && view.hear && booth->current()) view.hear(booth->current()->need);
+    if (hit(view, Does::listen)) later(isListening(*booth) ? &Booth::pause : &Booth::goOn);
+    if (hit(view, Does::back)) later(&Booth::pause);
+    if (hit(view, Does::skip)) later(&Booth::skip);
+    if (hit(view, Does::hear)) later(&Booth::hearLast);
+    if (hit(view, Does::keep)) later(&Booth::keepAsItIs);
+    if (hit(view, Does::cut)) later(&Booth::cutOff);
+    if (hit(view, Does::hear_demo) && view.hear && booth->current())
+        view.hear(booth->current()->need);
     const std::size_t at = booth->at();
-    if (input::pressed(Key::down)) view.later([=] { booth->choose(at + 1); });
-    if (input::pressed(Key::up) && at > 0) view.later([=] { booth->choose(at - 1); });
+    if (hit(view, Does::down)) view.later([=] { booth->choose(at + 1); });
+    if (hit(view, Does::up) && at > 0) view.later([=] { booth->choose(at - 1); });
 }
 
 }  // namespace

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "editor/look/wording.hpp"
-#include "editor/windows/input.hpp"
+#include "editor/windows/keyed.hpp"
 #include "editor/windows/last_edit.hpp"
 #include "editor/windows/view.hpp"
 #include "editor/windows/widgets.hpp"
@@ -176,18 +176,16 @@ float drawAbove(View& view, const Area& area) {
 }
 
 void keys(View& view) {
-    if (input::isTyping() || input::alt() || input::ctrl()) return;
     BringPlace& place = view.bring;
     const auto move = [&](int by) { view.later([&place, by] { place.move(by); }); };
-    if (input::pressed(Key::down)) move(1);
-    if (input::pressed(Key::up)) move(-1);
-    if (input::pressed(Key::page_down)) move(10);
-    if (input::pressed(Key::page_up)) move(-10);
-    if (input::pressed(Key::home)) move(-100'000);
-    if (input::pressed(Key::end)) move(100'000);
-    if (input::pressed(Key::space) && view.ui.enterIsFree())
-        view.later([&place] { place.turn(place.at); });
-    if (input::pressed(Key::escape)) view.later([&place] { place.close(); });
+    if (hit(view, Does::down)) move(1);
+    if (hit(view, Does::up)) move(-1);
+    if (hit(view, Does::page_down)) move(10);
+    if (hit(view, Does::page_up)) move(-10);
+    if (hit(view, Does::first)) move(-100'000);
+    if (hit(view, Does::last)) move(100'000);
+    if (hit(view, Does::turn)) view.later([&place] { place.turn(place.at); });
+    if (hit(view, Does::back)) view.later([&place] { place.close(); });
 }
 
 }  // namespace
@@ -224,7 +222,7 @@ void drawBringFoot(View& view, const Area& foot) {
         ButtonKind::filled};
     const float width = std::max(150.f, buttonWidth(ui, way));
     const Area at{foot.right() - 16 - width, foot.y + 8, width, 40};
-    if (button(ui, way, at) || (input::ctrl() && input::pressed(Key::enter)))
+    if (button(ui, way, at) || (hit(view, Does::next_step)))
         view.later([&place, unit = view.unit, takes] {
             if (takes)
                 place.take(*unit);

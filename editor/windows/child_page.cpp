@@ -3,7 +3,7 @@
 #include <cmath>
 
 #include "editor/look/wording.hpp"
-#include "editor/windows/input.hpp"
+#include "editor/windows/keyed.hpp"
 #include "editor/windows/page_head.hpp"
 #include "editor/windows/view.hpp"
 #include "editor/windows/widgets.hpp"
@@ -25,7 +25,7 @@ void drawNeighbours(View& view, float x, float right) {
                          ButtonKind::outlined, step < 0 ? "\u2190" : "\u2192"};
         const float width = buttonWidth(ui, way);
         if (x + width > right) return;
-        const bool by_key = input::pressed(step < 0 ? Key::left : Key::right);
+        const bool by_key = hit(view, step < 0 ? Does::left : Does::right);
         if (button(ui, way, {x, 16, width, 34}) || by_key)
             view.wish([at = *to](Desk& desk) { desk.openChild(at); });
         x += width + 9;
@@ -33,7 +33,7 @@ void drawNeighbours(View& view, float x, float right) {
 }
 
 void moveSkill(View& view) {
-    const int step = input::pressed(Key::down) ? 1 : input::pressed(Key::up) ? -1 : 0;
+    const int step = hit(view, Does::down) ? 1 : hit(view, Does::up) ? -1 : 0;
     const auto& groups = view.desk.story().groups;
     for (std::size_t at = 0; step != 0 && at < groups.size(); ++at) {
         if (groups[at].skill != view.desk.skill()) continue;

@@ -1,7 +1,7 @@
 // The foot line at the class list: the last edit, whether it is saved, and what comes next.
 #include <algorithm>
 
-#include "editor/windows/input.hpp"
+#include "editor/windows/keyed.hpp"
 #include "editor/windows/last_edit.hpp"
 #include "editor/windows/view.hpp"
 #include "editor/windows/widgets.hpp"
@@ -25,7 +25,7 @@ void drawClassListFoot(View& view, const Area& foot) {
     const Button way{"next", text, ButtonKind::filled};
     const float width = std::max(150.f, buttonWidth(ui, way));
     const Area place{foot.right() - 16 - width, foot.y + 8, width, 40};
-    if (button(ui, way, place) || (input::ctrl() && input::pressed(Key::enter))) {
+    if (button(ui, way, place) || hit(view, Does::next_step)) {
         if (!has_children)
             ui.focus("names box");
         else if (has_played)

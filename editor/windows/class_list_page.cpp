@@ -4,7 +4,7 @@
 
 #include "content/pack/badges.hpp"
 #include "editor/look/wording.hpp"
-#include "editor/windows/input.hpp"
+#include "editor/windows/keyed.hpp"
 #include "editor/windows/page_head.hpp"
 #include "editor/windows/view.hpp"
 #include "editor/windows/widgets.hpp"
@@ -247,21 +247,18 @@ void drawList(View& view, const Area& area) {
 }
 
 void keys(View& view) {
-    if (input::isTyping() || input::alt() || input::ctrl()) return;
     const auto move = [&](int by) {
         view.later(
             [&place = view.class_place, list = view.class_list, by] { place.move(by, *list); });
     };
-    if (input::pressed(Key::down)) move(1);
-    if (input::pressed(Key::up)) move(-1);
-    if (input::pressed(Key::page_down)) move(10);
-    if (input::pressed(Key::page_up)) move(-10);
-    if (input::pressed(Key::home)) move(-100'000);
-    if (input::pressed(Key::end)) move(100'000);
-    if (input::pressed(Key::enter) && view.ui.enterIsFree())
-        view.later([&place = view.class_place] { place.pane_open = true; });
-    if (input::pressed(Key::escape))
-        view.later([&place = view.class_place] { place.pane_open = false; });
+    if (hit(view, Does::down)) move(1);
+    if (hit(view, Does::up)) move(-1);
+    if (hit(view, Does::page_down)) move(10);
+    if (hit(view, Does::page_up)) move(-10);
+    if (hit(view, Does::first)) move(-100'000);
+    if (hit(view, Does::last)) move(100'000);
+    if (hit(view, Does::open)) view.later([&place = view.class_place] { place.pane_open = true; });
+    if (hit(view, Does::back)) view.later([&place = view.class_place] { place.pane_open = false; });
 }
 
 }  // namespace

@@ -1,33 +1,21 @@
 #include "editor/windows/desk_window.hpp"
 
 #include <algorithm>
-#include <array>
 #include <system_error>
 #include <utility>
 
 #include "content/common/files.hpp"
 #include "content/pack/text_rules.hpp"
 #include "editor/windows/input.hpp"
+#include "editor/windows/keyed.hpp"
 #include "editor/windows/style.hpp"
 
 namespace wrenlet::desk {
 
-namespace {
-
-constexpr std::array<float, 5> kTextSizes{0.9f, 1.f, 1.15f, 1.3f, 1.5f};
-
-float nextTextSize(float size, int step) {
-    std::size_t at = 0;
-    while (at + 1 < kTextSizes.size() && kTextSizes[at] < size - 0.01f) ++at;
-    if (step < 0 && at > 0) --at;
-    if (step > 0 && at + 1 < kTextSizes.size()) ++at;
-    return kTextSizes[at];
-}
-
-}  // namespace
-
 DeskWindow::DeskWindow(OpenedClass opened, Surroundings surroundings)
-    : desk_(std::move(opened)), surroundings_(std::move(surroundings)) {
+    : desk_(std::move(opened)),
+      surroundings_(std::move(surroundings)),
+      settings_(surroundings_.settings) {
     units_ = unitsIn(desk_.opened().classroom.folder);
     openClassList();
 }
@@ -146,8 +134,37 @@ void DeskWindow::showUnit(Result<std::unique_ptr<OpenUnit>> opened) {
 
 void DeskWindow::go(Place place) {
     if (place != Place::booth && booth_) booth_->pause();
-    if (place != place_) stage_.ring_shown = false;  // keys are the new page's own
+    if (place != place_ || sheet_ != Sheet::none)
+        stage_.ring_shown = false;  // keys are the new page's own
     place_ = place;
+    sheet_ = Sheet::none;
+}
+
+void DeskWindow::show(Sheet sheet) {
+    if (sheet != Sheet::none && booth_) booth_->pause();
+    if (sheet == Sheet::settings) settings_.lookAgain();
+    if (sheet != sheet_) stage_.ring_shown = false;
+    sheet_ = sheet;
+}
+
+Spot DeskWindow::spot() const {
+    switch (place_) {
+        case Place::words:
+            return unit_ && bring_.open         ? Spot::bring
+                   : words_.isChoosingPicture() ? Spot::picture
+                                                : Spot::words;
+        case Place::booth:
+            return Spot::booth;
+        case Place::try_out:
+            return try_out_ && isFindingMore(*try_out_, try_scroll_) ? Spot::finder : Spot::try_out;
+        case Place::hand_out:
+            return Spot::hand_out;
+        case Place::klass:
+            break;
+    }
+    return desk_.page() == Page::child  ? Spot::child
+           : desk_.page() == Page::list ? Spot::list
+                                        : Spot::map;
 }
 
 void DeskWindow::openUnit(const std::filesystem::path& folder) {
@@ -256,15 +273,17 @@ void DeskWindow::frame(float pixel_width, float pixel_height, float scale, const
                   new_title_,
                   wishes,
                   {},
-                  {},
-                  text_size_,
                   [this](Place place) { go(place); },
                   {},
                   [this] { closeUnit(); },
                   [this](const auto& folder) { openUnit(folder); },
                   units_,
                   unit_problems_,
-                  surroundings_.hear};
+                  surroundings_.hear,
+                  settings_,
+                  sheet_,
+                  sheet_ == Sheet::settings ? Spot::settings : spot(),
+                  [this](Sheet sheet) { show(sheet); }};
         if (surroundings_.bench && desk_.state() != ClassState::no_folder)
             view.make_unit = [this](const std::string& title) { makeUnit(title); };
         view.gather = [&] {
@@ -275,10 +294,6 @@ void DeskWindow::frame(float pixel_width, float pixel_height, float scale, const
                 if (desk.opened().listed) class_list_->readAnew(desk.opened().list);
                 class_shown_ = class_list_->work().changes();
             });
-        };
-        view.set_text_size = [&](float step) {
-            view.wish(
-                [this, step](Desk&) { text_size_ = nextTextSize(text_size_, step > 0 ? 1 : -1); });
         };
         keys(view);
         drawRail(view);
@@ -291,7 +306,11 @@ void DeskWindow::frame(float pixel_width, float pixel_height, float scale, const
 }
 
 void DeskWindow::drawPlace(View& view) {
-    if (place_ == Place::words && unit_ && bring_.open) {
+    if (sheet_ == Sheet::settings) {
+        drawSettingsPage(view);
+    } else if (sheet_ == Sheet::help) {
+        drawHelpPage(view);
+    } else if (place_ == Place::words && unit_ && bring_.open) {
         drawBringPage(view);
     } else if (place_ == Place::words) {
         drawWordsPage(view);
@@ -316,18 +335,33 @@ void DeskWindow::drawPlace(View& view) {
 }
 
 void DeskWindow::keys(View& view) {
-    if (input::pressed(Key::f5)) view.gather();
-    if (input::ctrl() && input::pressed(Key::plus)) view.set_text_size(1);
-    if (input::ctrl() && input::pressed(Key::minus)) view.set_text_size(-1);
-    if (input::alt() && input::pressed(Key::one)) view.later([this] { go(Place::words); });
-    if (input::alt() && input::pressed(Key::two)) view.later([this] { go(Place::booth); });
-    if (input::alt() && input::pressed(Key::three)) view.later([this] { go(Place::try_out); });
-    if (input::alt() && input::pressed(Key::four)) view.later([this] { go(Place::hand_out); });
-    if (input::alt() && input::pressed(Key::five)) view.later([this] { go(Place::klass); });
+    if (hit(view, Does::gather)) view.gather();
+    const auto size = [&](int step) {
+        view.later([this, step] {
+            DeskSettings settings = settings_.now();
+            settings.text_percent = nextTextPercent(settings.text_percent, step);
+            settings_.set(settings);
+        });
+    };
+    if (hit(view, Does::text_larger)) size(1);
+    if (hit(view, Does::text_smaller)) size(-1);
+    constexpr std::pair<Does, Place> kPlaces[] = {{Does::go_words, Place::words},
+                                                  {Does::go_booth, Place::booth},
+                                                  {Does::go_try_out, Place::try_out},
+                                                  {Does::go_hand_out, Place::hand_out},
+                                                  {Does::go_class, Place::klass}};
+    for (const auto& [does, place] : kPlaces)
+        if (hit(view, does)) view.later([this, place = place] { go(place); });
+    if (hit(view, Does::help))
+        view.later([this] { show(sheet_ == Sheet::help ? Sheet::none : Sheet::help); });
+    if (sheet_ != Sheet::none && input::pressed(Key::escape)) {
+        view.later([this] { show(Sheet::none); });
+        return;
+    }
     const std::string& typed = place_ == Place::klass ? class_place_.typed : words_.typed;
     if (input::ctrl() && (!input::isTyping() || typed.empty())) {
-        const bool again = input::pressed(Key::y) || (input::shift() && input::pressed(Key::z));
-        const bool back = !again && input::pressed(Key::z);
+        const bool again = hit(view, Does::redo) || (input::shift() && hit(view, Does::undo));
+        const bool back = !again && hit(view, Does::undo);
         if (back || again) view.later([this, again] { undo(again); });
     }
     if (place_ == Place::klass && desk_.page() != Page::list && input::pressed(Key::escape))

@@ -52,6 +52,7 @@ struct Surroundings {
     BoothSound sound = {};
     Packing packing = {};
     Trying trying = {};
+    SettingsHome settings = {};
 };
 
 class DeskWindow {
@@ -65,6 +66,10 @@ class DeskWindow {
     void drop(const std::filesystem::path& path);
     void go(Place place);
     Place place() const { return place_; }
+    /// Settings or Help over the place, or the place again.
+    void show(Sheet sheet);
+    Sheet sheet() const { return sheet_; }
+    SettingsPlace& settings() { return settings_; }
 
     void openUnit(const std::filesystem::path& folder);
     void makeUnit(const std::string& title);
@@ -94,10 +99,11 @@ class DeskWindow {
     Desk& desk() { return desk_; }
     Stage& stage() { return stage_; }
     const Stage& stage() const { return stage_; }
-    float textSize() const { return text_size_; }
+    float textSize() const { return static_cast<float>(settings_.now().text_percent) / 100; }
 
   private:
     void keys(View& view);
+    Spot spot() const;
     void drawPlace(View& view);
     void closeUnit();
     void openClassList();
@@ -110,6 +116,8 @@ class DeskWindow {
 
     Desk desk_;
     Surroundings surroundings_;
+    SettingsPlace settings_;
+    Sheet sheet_ = Sheet::none;
     Stage stage_;
     MapScroll scroll_;
     SoundsScroll sounds_;
@@ -133,7 +141,6 @@ class DeskWindow {
     std::string new_title_;
     std::vector<Problem> unit_problems_;  // of a unit that could not be opened
     std::vector<UnitFolder> units_;       // of the classroom
-    float text_size_ = 1;
 };
 
 }  // namespace wrenlet::desk

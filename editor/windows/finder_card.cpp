@@ -4,6 +4,7 @@
 
 #include "editor/look/wording.hpp"
 #include "editor/tryout/question_words.hpp"
+#include "editor/windows/keyed.hpp"
 #include "editor/windows/view.hpp"
 #include "editor/windows/widgets.hpp"
 
@@ -103,7 +104,8 @@ void drawOffers(View& view, float x, float y, float width, float bottom) {
     }
     const auto count = std::int64_t(found->offers.size());
     if (count > 1) {
-        const Button all{"add all", "Add all " + std::to_string(count), ButtonKind::outlined, "A"};
+        const Button all{"add all", "Add all " + std::to_string(count), ButtonKind::outlined,
+                         capOf(view, Does::add_all)};
         const float wide = buttonWidth(ui, all);
         if (button(ui, all, {x + width - wide, y, wide, 34}))
             view.later([&finder] { finder.addAll(); });

@@ -2,7 +2,7 @@
 #include <algorithm>
 
 #include "editor/look/wording.hpp"
-#include "editor/windows/input.hpp"
+#include "editor/windows/keyed.hpp"
 #include "editor/windows/last_edit.hpp"
 #include "editor/windows/view.hpp"
 #include "editor/windows/widgets.hpp"
@@ -62,7 +62,7 @@ void drawWordsFoot(View& view, const Area& foot) {
     const Button way{"next", text, ButtonKind::filled};
     const float width = std::max(150.f, buttonWidth(ui, way));
     const Area place{foot.right() - 16 - width, foot.y + 8, width, 40};
-    if (button(ui, way, place) || (input::ctrl() && input::pressed(Key::enter))) {
+    if (button(ui, way, place) || hit(view, Does::next_step)) {
         if (next)
             view.later([&words = view.words, id = *next] { words.in_hand = {id, false}; });
         else if (view.unit->unit().words.empty())
@@ -104,7 +104,7 @@ void drawBoothFoot(View& view, const Area& foot) {
                      ButtonKind::filled, finished ? "" : "Space"};
     const float width = std::max(150.f, buttonWidth(ui, way));
     const Area place{foot.right() - 16 - width, foot.y + 8, width, 40};
-    if (button(ui, way, place) || (input::ctrl() && input::pressed(Key::enter))) {
+    if (button(ui, way, place) || hit(view, Does::next_step)) {
         if (finished)
             view.later([go = view.go] { go(Place::try_out); });
         else
@@ -129,7 +129,7 @@ void drawTryFoot(View& view, const Area& foot) {
         const Button words{"next", "To the words", ButtonKind::filled};
         const float wide = std::max(150.f, buttonWidth(ui, words));
         if (button(ui, words, {foot.right() - 16 - wide, foot.y + 8, wide, 40}) ||
-            (input::ctrl() && input::pressed(Key::enter)))
+            hit(view, Does::next_step))
             view.later([go = view.go] { go(Place::words); });
         return;
     }
@@ -139,7 +139,7 @@ void drawTryFoot(View& view, const Area& foot) {
                      left > 0 && !finding ? "Enter" : ""};
     const float width = std::max(150.f, buttonWidth(ui, way));
     const Area at{foot.right() - 16 - width, foot.y + 8, width, 40};
-    if (button(ui, way, at) || (input::ctrl() && input::pressed(Key::enter))) {
+    if (button(ui, way, at) || hit(view, Does::next_step)) {
         if (left > 0)
             view.later([place, &scroll = view.try_scroll] {
                 scroll.finding = false;
@@ -184,7 +184,7 @@ void drawHandOutFoot(View& view, const Area& foot) {
     const Button way{"next", text, ButtonKind::filled};
     const float width = std::max(150.f, buttonWidth(ui, way));
     const Area at{foot.right() - 16 - width, foot.y + 8, width, 40};
-    if (button(ui, way, at) || (input::ctrl() && input::pressed(Key::enter))) {
+    if (button(ui, way, at) || hit(view, Does::next_step)) {
         if (is_ready)
             view.later([&view, place] {
                 place->handOut();
@@ -206,6 +206,27 @@ void drawHandOutFoot(View& view, const Area& foot) {
     drawLastEdit(view, foot, right, lastEditOf(*view.unit));
 }
 
+const char* nameOf(Place place) {
+    constexpr const char* kNames[] = {"Words", "Booth", "Try out", "Hand out", "Class"};
+    return kNames[static_cast<std::size_t>(place)];
+}
+
+void drawSheetFoot(View& view, const Area& foot) {
+    Ui& ui = view.ui;
+    const Button way{"next", std::string("Back to ") + nameOf(view.place), ButtonKind::filled,
+                     "Esc"};
+    const float width = std::max(150.f, buttonWidth(ui, way));
+    const Area at{foot.right() - 16 - width, foot.y + 8, width, 40};
+    if (button(ui, way, at) || hit(view, Does::next_step))
+        view.later([show = view.show] { show(Sheet::none); });
+    const float left = foot.x + 22;
+    ui.text(Type::note, left, foot.middleY(), kSoft,
+            ui.fitted(Type::note,
+                      view.sheet == Sheet::help ? kCaution
+                                                : "Each change is kept at once, on this machine.",
+                      at.x - 16 - left));
+}
+
 }  // namespace
 
 void drawFoot(View& view) {
@@ -214,6 +235,10 @@ void drawFoot(View& view) {
     const Desk& desk = view.desk;
     ui.fill(foot, kCard);
     ui.level(foot.x, foot.y, foot.width, kLine);
+    if (view.sheet != Sheet::none) {
+        drawSheetFoot(view, foot);
+        return;
+    }
     if (view.place == Place::words && view.unit != nullptr && view.bring.open) {
         drawBringFoot(view, foot);
         return;
@@ -244,8 +269,7 @@ void drawFoot(View& view) {
     const Button way{"next", next.button, ButtonKind::filled, ""};
     const float width = std::max(150.f, buttonWidth(ui, way));
     const Area place{foot.right() - 16 - width, foot.y + 8, width, 40};
-    if (button(ui, way, place) || (input::ctrl() && input::pressed(Key::enter)))
-        runNext(view, next);
+    if (button(ui, way, place) || hit(view, Does::next_step)) runNext(view, next);
 
     const float left = foot.x + 22;
     const float text_left = left + 22;

@@ -54,8 +54,9 @@ void drawBuilding(View& view, const Area& area) {
                              : "Making clip " + std::to_string(place.done()) + " of " +
                                    std::to_string(place.all()));
     const Area track{x, area.y + 82, width, 10};
-    ui.fill(track, kLine, 5);
-    if (place.all() > 0 && place.done() > 0)
+    const bool moves = view.settings.now().motion;  // else the words above tell how far it is
+    if (moves) ui.fill(track, kLine, 5);
+    if (moves && place.all() > 0 && place.done() > 0)
         ui.fill({track.x, track.y, std::max(10.f, width * float(place.done()) / float(place.all())),
                  10},
                 kDeep, 5);

@@ -5,48 +5,9 @@
 #include <cstdint>
 #include <string_view>
 
-namespace wrenlet::desk {
+#include "editor/help/key.hpp"
 
-enum class Key : std::uint8_t {
-    none,
-    tab,
-    left,
-    right,
-    up,
-    down,
-    page_up,
-    page_down,
-    home,
-    end,
-    enter,
-    space,
-    escape,
-    f5,
-    plus,
-    minus,
-    zero,
-    one,
-    two,
-    three,
-    four,
-    five,
-    erase,  // Delete
-    backspace,
-    f1,
-    // letters that Dear ImGui's text fields know with Ctrl, and that places use
-    a,
-    c,
-    d,
-    f,
-    h,
-    k,
-    l,
-    s,
-    v,
-    x,
-    y,
-    z,
-};
+namespace wrenlet::desk {
 
 namespace input {
 

@@ -45,7 +45,7 @@ bool goTo(Desk& desk, const DeskOptions& options) {
 int pictureWith(const OpenedClass& opened, const DeskOptions& options, std::int64_t now_ms,
                 const Workbench* bench, const std::function<bool(DeskWindow&)>& prepare,
                 std::ostream& err, const BoothSound& sound, const Packing& packing,
-                const Trying& trying) {
+                const Trying& trying, const SettingsHome& settings) {
     const std::unique_ptr<SDL_Surface, SurfaceClose> surface(SDL_CreateRGBSurfaceWithFormat(
         0, options.width, options.height, 32, SDL_PIXELFORMAT_ARGB8888));
     const std::unique_ptr<SDL_Renderer, RendererClose> renderer(
@@ -57,10 +57,10 @@ int pictureWith(const OpenedClass& opened, const DeskOptions& options, std::int6
     Canvas canvas(renderer.get(), options.assets);
     DeskWindow window(
         opened, {[&](const auto&) { return opened; }, [&] { return now_ms; }, &canvas.pictures(),
-                 bench, [](const pack::VoiceNeed&) {}, sound, packing, trying});
+                 bench, [](const pack::VoiceNeed&) {}, sound, packing, trying, settings});
     if (!prepare(window)) return 1;
-    const float scale = options.scale.value_or(
-        scaleFor(static_cast<float>(options.width), static_cast<float>(options.height), 1));
+    const float scale = options.scale.value_or(scaleFor(
+        static_cast<float>(options.width), static_cast<float>(options.height), window.textSize()));
     for (int frame = 0; frame < 2; ++frame) {  // scrolling children know their size after one
         const auto drawn = canvas.draw(window, options.width, options.height, scale, 1.f / 60);
         for (const Problem& problem : drawn.problems()) err << sentence(problem) << "\n";

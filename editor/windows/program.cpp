@@ -110,6 +110,8 @@ int runDesk(const DeskOptions& options, std::ostream& err) {
         openBench(options.assets, {}, clock.unixMillis(), wakeWindow);
     SdlMicrophone microphone;
     SdlSpeaker speaker;
+    SdlDevices devices(microphone, speaker);
+    const std::filesystem::path own = ownFolder();
     Hear hear;
     Newest<Pcm> said(bench ? static_cast<Aside&>(bench->saying) : at_once, wakeWindow);
     if (bench)
@@ -128,14 +130,17 @@ int runDesk(const DeskOptions& options, std::ostream& err) {
     DeskWindow window(
         openClass(options.classroom, clock.unixMillis()),
         {[&](const auto& folder) { return openClass(folder, clock.unixMillis()); },
-         [&] { return clock.unixMillis(); }, &canvas.pictures(),
-         bench ? &bench->workbench : nullptr, hear,
+         [&] { return clock.unixMillis(); },
+         &canvas.pictures(),
+         bench ? &bench->workbench : nullptr,
+         hear,
          bench ? BoothSound{&microphone, &speaker, &bench->checking, openWordEar()} : BoothSound{},
          bench ? Packing{&bench->building,
                          ClipMaking{bench->voice, std::thread::hardware_concurrency(),
                                     bench->clips.get()}}
                : Packing{},
-         trying});
+         trying,
+         {own.empty() ? own : own / "settings.json", &devices, own}});
     if (!options.unit.empty()) window.openUnit(options.classroom / "units" / options.unit);
     Platform platform;
     for (Platform::Heard heard; !heard.closed;) {

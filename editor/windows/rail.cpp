@@ -2,7 +2,7 @@
 #include <algorithm>
 
 #include "editor/look/wording.hpp"
-#include "editor/windows/input.hpp"
+#include "editor/windows/keyed.hpp"
 #include "editor/windows/view.hpp"
 #include "editor/windows/widgets.hpp"
 
@@ -57,7 +57,7 @@ void drawUnitBox(View& view, const Area& box) {
 bool drawStation(View& view, const Area& area, Place place, const std::string& name,
                  const std::string& count) {
     Ui& ui = view.ui;
-    const bool here = view.place == place;
+    const bool here = view.place == place && view.sheet == Sheet::none;
     const auto press = ui.press("place:" + name, area);
     if (here) {
         ui.fill(area, kPaper, 10, Corners::left);
@@ -70,6 +70,32 @@ bool drawStation(View& view, const Area& area, Place place, const std::string& n
     if (press.held) ui.focusRing(area.inset(6), 8);
     if (press.pressed) view.later([go = view.go, place] { go(place); });
     return press.pressed;
+}
+
+/// Settings and Help, below the places: shown over them, and closed by a second press.
+void drawSheetRow(View& view, const Area& area, Sheet sheet, const std::string& name,
+                  const std::string& key) {
+    Ui& ui = view.ui;
+    const bool here = view.sheet == sheet;
+    const auto press = ui.press("sheet:" + name, area);
+    if (here) {
+        ui.fill(area, kPaper, 10, Corners::left);
+        ui.fill({area.x, area.y + 8, 4, area.height - 16}, kDeep, 2);
+    } else if (press.hovered) {
+        ui.fill(area, kWash, 10, Corners::left);
+    }
+    const float x = 27, middle = area.middleY();
+    const float wide = ui.text(Type::strong, x, middle, kInk, name);
+    if (sheet == Sheet::settings && !view.settings.problems().empty())
+        ui.mark(Mark::warning, x + wide + 16, middle, kStrawInk, MarkSize::large);
+    if (!key.empty()) {
+        const Area cap{x + wide + 10, middle - 9, ui.width(Type::note, key) + 10, 18};
+        ui.edge(cap, kEdge, 4);
+        ui.text(Type::note, cap.middleX(), middle, kInk, key, Align::middle);
+    }
+    if (press.held) ui.focusRing(area.inset(6), 8);
+    if (press.pressed)
+        view.later([show = view.show, to = here ? Sheet::none : sheet] { show(to); });
 }
 
 void drawWordsStation(View& view, const Area& area) {
@@ -160,12 +186,10 @@ void drawRail(View& view) {
     drawHandOutStation(view, {8, 320, rail.width - 8, 60});
     drawClassStation(view, {8, 386, rail.width - 8, 60});
 
-    const float y = rail.bottom() - 47;
-    ui.text(Type::note, 27, y + 16, kSoft, "Text size");
-    if (button(ui, {"text smaller", "\u2212", ButtonKind::quiet, ""}, {96, y, 34, 32}))
-        view.set_text_size(-1);
-    if (button(ui, {"text larger", "+", ButtonKind::quiet, ""}, {134, y, 34, 32}))
-        view.set_text_size(1);
+    drawSheetRow(view, {8, rail.bottom() - 88, rail.width - 8, 38}, Sheet::settings, "Settings",
+                 "");
+    drawSheetRow(view, {8, rail.bottom() - 48, rail.width - 8, 38}, Sheet::help, "Help",
+                 capOf(view, Does::help));
 }
 
 }  // namespace wrenlet::desk

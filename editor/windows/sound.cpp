@@ -22,6 +22,16 @@ SDL_AudioSpec monoAt(int rate) {
     return wanted;
 }
 
+/// Of that name, or the system's own where it does not open.
+SDL_AudioDeviceID openDevice(const std::string& name, bool captures, int rate) {
+    const SDL_AudioSpec wanted = monoAt(rate);
+    SDL_AudioDeviceID device = 0;
+    if (!name.empty()) device = SDL_OpenAudioDevice(name.c_str(), captures, &wanted, nullptr, 0);
+    // SDL converts from whatever the device gives or takes
+    if (device == 0) device = SDL_OpenAudioDevice(nullptr, captures, &wanted, nullptr, 0);
+    return device;
+}
+
 }  // namespace
 
 Result<int> SdlMicrophone::start() {
@@ -29,9 +39,7 @@ Result<int> SdlMicrophone::start() {
                        "Plug one in, or go on with the demo voice."};
     if (device_ != 0) return kRate;
     if (!hasSound()) return none;
-    const SDL_AudioSpec wanted = monoAt(kRate);
-    // SDL converts from whatever the microphone gives
-    device_ = SDL_OpenAudioDevice(nullptr, 1, &wanted, nullptr, 0);
+    device_ = openDevice(name_, true, kRate);
     if (device_ == 0) return none;
     SDL_PauseAudioDevice(device_, 0);
     return kRate;
@@ -40,6 +48,12 @@ Result<int> SdlMicrophone::start() {
 void SdlMicrophone::stop() {
     if (device_ != 0) SDL_CloseAudioDevice(device_);
     device_ = 0;
+}
+
+void SdlMicrophone::use(const std::string& name) {
+    if (name == name_) return;
+    stop();
+    name_ = name;
 }
 
 std::vector<float> SdlMicrophone::heard() {
@@ -53,18 +67,24 @@ std::vector<float> SdlMicrophone::heard() {
 }
 
 SdlSpeaker::~SdlSpeaker() {
+    close();
+}
+
+void SdlSpeaker::close() {
     if (device_ != 0) SDL_CloseAudioDevice(device_);
+    device_ = 0;
+}
+
+void SdlSpeaker::use(const std::string& name) {
+    if (name != name_) close();
+    name_ = name;
 }
 
 void SdlSpeaker::play(const std::vector<float>& samples, int rate) {
     if (!hasSound() || samples.empty()) return;
-    if (device_ != 0 && rate != rate_) {
-        SDL_CloseAudioDevice(device_);
-        device_ = 0;
-    }
+    if (device_ != 0 && rate != rate_) close();
     if (device_ == 0) {
-        const SDL_AudioSpec wanted = monoAt(rate);
-        device_ = SDL_OpenAudioDevice(nullptr, 0, &wanted, nullptr, 0);
+        device_ = openDevice(name_, false, rate);
         rate_ = rate;
         if (device_ == 0) return;
     }
@@ -75,6 +95,22 @@ void SdlSpeaker::play(const std::vector<float>& samples, int rate) {
 
 bool SdlSpeaker::isPlaying() const {
     return device_ != 0 && SDL_GetQueuedAudioSize(device_) > 0;
+}
+
+std::vector<std::string> SdlDevices::names(SoundWay way) {
+    std::vector<std::string> names;
+    if (!hasSound()) return names;
+    const int captures = way == SoundWay::in ? 1 : 0;
+    for (int i = 0; i < SDL_GetNumAudioDevices(captures); ++i)
+        if (const char* name = SDL_GetAudioDeviceName(i, captures)) names.emplace_back(name);
+    return names;
+}
+
+void SdlDevices::use(SoundWay way, const std::string& name) {
+    if (way == SoundWay::in)
+        microphone_.use(name);
+    else
+        speaker_.use(name);
 }
 
 }  // namespace wrenlet::desk

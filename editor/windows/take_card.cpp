@@ -3,6 +3,7 @@
 
 #include "editor/voice/finding_words.hpp"
 #include "editor/voice/wave_picture.hpp"
+#include "editor/windows/keyed.hpp"
 #include "editor/windows/view.hpp"
 #include "editor/windows/widgets.hpp"
 
@@ -143,16 +144,18 @@ void drawTakeCard(View& view, const Area& area) {
             view.later([&booth, what] { (booth.*what)(); });
         at += width + 9;
     };
-    offer({"hear take", "Hear take " + std::to_string(booth.tries()), ButtonKind::outlined, "H"},
+    offer({"hear take", "Hear take " + std::to_string(booth.tries()), ButtonKind::outlined,
+           capOf(view, Does::hear)},
           &Booth::hearLast);
     if (!told.empty() && (told.front().trouble == Trouble::added_vowel ||
                           told.front().trouble == Trouble::two_tries))
         offer({"cut off",
                told.front().trouble == Trouble::two_tries ? "Keep the second try"
                                                           : "Cut off the \u201cuh\u201d",
-               ButtonKind::outlined, "X"},
+               ButtonKind::outlined, capOf(view, Does::cut)},
               &Booth::cutOff);
-    offer({"keep", "Keep it as it is", ButtonKind::outlined, "K"}, &Booth::keepAsItIs);
+    offer({"keep", "Keep it as it is", ButtonKind::outlined, capOf(view, Does::keep)},
+          &Booth::keepAsItIs);
     const std::string again = "or just say it again";
     if (right - at > ui.width(Type::note, again) + 8)
         ui.text(Type::note, right, buttons_y + 18, kSoft, again, Align::right);

@@ -5,7 +5,7 @@
 
 #include "editor/look/wording.hpp"
 #include "editor/tryout/question_words.hpp"
-#include "editor/windows/input.hpp"
+#include "editor/windows/keyed.hpp"
 #include "editor/windows/view.hpp"
 #include "editor/windows/widgets.hpp"
 
@@ -99,7 +99,7 @@ float drawButtons(View& view, const Area& area) {
     if (view.unit->canChange()) {
         const bool off = place.isLeftOut(*place.item());
         const Button out{"leave out", off ? "Ask this again" : "Leave this one out",
-                         ButtonKind::outlined, "L"};
+                         ButtonKind::outlined, capOf(view, Does::leave_out)};
         const float out_wide = buttonWidth(ui, out);
         if (button(ui, out, {x, area.y, out_wide, kButtons}))
             view.later([&place] { place.leaveOut(); });
@@ -175,32 +175,29 @@ void drawOff(View& view, const Area& area) {
         view.later([place = view.try_out] { place->turnSkill(); });
 }
 
-void keys(View& view, bool finding) {
-    if (input::isTyping() || input::alt() || input::ctrl()) return;
+void keys(View& view) {
     TryPlace* place = view.try_out;
     Finder* finder = view.finder;
     TryScroll& scroll = view.try_scroll;
-    const bool free = view.ui.enterIsFree();
-    if (finding) {
-        if (input::pressed(Key::up)) view.later([finder] { finder->move(-1); });
-        if (input::pressed(Key::down)) view.later([finder] { finder->move(1); });
-        if (input::pressed(Key::enter) && free) view.later([finder] { finder->add(); });
-        if (input::pressed(Key::a)) view.later([finder] { finder->addAll(); });
-        if (input::pressed(Key::escape)) view.later([&scroll] { scroll.finding = false; });
-    } else {
-        if (input::pressed(Key::up)) view.later([place] { place->moveSkill(-1); });
-        if (input::pressed(Key::down)) view.later([place] { place->moveSkill(1); });
-        if (input::pressed(Key::space) && free) view.later([place] { place->play(); });
-        if (input::pressed(Key::enter) && free) view.later([place] { place->another(); });
-        if (input::pressed(Key::h)) view.later([place] { place->hear(); });
-        if (input::pressed(Key::l)) view.later([place] { place->leaveOut(); });
-        if (input::pressed(Key::f)) view.later([&scroll] { scroll.finding = true; });
-    }
-    if (input::pressed(Key::left)) view.later([place] { place->move(-1); });
-    if (input::pressed(Key::right)) view.later([place] { place->move(1); });
+    const bool finding = view.spot == Spot::finder;
+    const auto move = [&](int by) {
+        view.later([=] { finding ? finder->move(by) : place->moveSkill(by); });
+    };
+    if (hit(view, Does::up)) move(-1);
+    if (hit(view, Does::down)) move(1);
+    if (hit(view, Does::add)) view.later([finder] { finder->add(); });
+    if (hit(view, Does::add_all)) view.later([finder] { finder->addAll(); });
+    if (hit(view, Does::back)) view.later([&scroll] { scroll.finding = false; });
+    if (hit(view, Does::play)) view.later([place] { place->play(); });
+    if (hit(view, Does::another)) view.later([place] { place->another(); });
+    if (hit(view, Does::hear)) view.later([place] { place->hear(); });
+    if (hit(view, Does::leave_out)) view.later([place] { place->leaveOut(); });
+    if (hit(view, Does::find)) view.later([&scroll] { scroll.finding = true; });
+    if (hit(view, Does::left)) view.later([place] { place->move(-1); });
+    if (hit(view, Does::right)) view.later([place] { place->move(1); });
     constexpr int kPage = 8;
-    if (input::pressed(Key::page_up)) view.later([place] { place->moveSkill(-kPage); });
-    if (input::pressed(Key::page_down)) view.later([place] { place->moveSkill(kPage); });
+    if (hit(view, Does::page_up)) view.later([place] { place->moveSkill(-kPage); });
+    if (hit(view, Does::page_down)) view.later([place] { place->moveSkill(kPage); });
 }
 
 /// Tablet, buttons and cards, and the pane where it has no room of its own.
@@ -218,6 +215,11 @@ void drawQuestion(View& view, Area area, bool pane_below) {
 }
 
 }  // namespace
+
+bool isFindingMore(const TryPlace& place, const TryScroll& scroll) {
+    const SkillLook* skill = place.skillLook();
+    return skill != nullptr && !skill->off && (scroll.finding || place.count() == 0);
+}
 
 void drawTryPage(View& view) {
     Ui& ui = view.ui;
@@ -242,9 +244,8 @@ void drawTryPage(View& view) {
     const TryPlace& place = *view.try_out;
     const SkillLook* skill = place.skillLook();
     const bool has_pane = view.frame.pane_open;
-    const bool finding =
-        skill != nullptr && !skill->off && (view.try_scroll.finding || place.count() == 0);
-    keys(view, finding);
+    const bool finding = view.spot == Spot::finder;
+    keys(view);
     drawTrySkills(view, {body.x, body.y, kSkills, body.height});
     const float left = body.x + kSkills + kGap;
     const Area whole{left, body.y, body.right() - left, body.height};

@@ -6,6 +6,7 @@
 #include "editor/look/asking.hpp"
 #include "editor/look/wording.hpp"
 #include "editor/tryout/question_words.hpp"
+#include "editor/windows/keyed.hpp"
 #include "editor/windows/view.hpp"
 #include "editor/windows/widgets.hpp"
 
@@ -44,7 +45,7 @@ float drawHeard(View& view, float x, float y, float width, float room) {
     Ui& ui = view.ui;
     TryPlace& place = *view.try_out;
     const float from = y;
-    const Button all{"hear it", "Hear it", ButtonKind::outlined, "H"};
+    const Button all{"hear it", "Hear it", ButtonKind::outlined, capOf(view, Does::hear)};
     const float wide = buttonWidth(ui, all);
     ui.text(Type::strong, x, y + 16, kInk,
             ui.fitted(Type::strong, "The child hears", width - wide));
@@ -145,7 +146,7 @@ float drawSkillWays(View& view, float x, float width, float bottom) {
     TryPlace& place = *view.try_out;
     const SkillLook* skill = place.skillLook();
     if (skill == nullptr || !view.unit->canChange()) return 0;
-    const Button more{"find more", "Find me more", ButtonKind::outlined, "F"};
+    const Button more{"find more", "Find me more", ButtonKind::outlined, capOf(view, Does::find)};
     const Button off{"skill off", "Leave skill out"};
     const float more_wide = buttonWidth(ui, more), off_wide = buttonWidth(ui, off);
     const bool in_a_row = more_wide + 8 + off_wide <= width;

@@ -25,7 +25,7 @@ fs::path fontFile(const fs::path& folder, const char* name) {
 }
 
 // Every radius that the desk rounds with, in u: boxes, dots, and focus rings around boxes.
-constexpr float kRadii[] = {2, 3, 4, 5, 6, 8, 10, 11, 13};
+constexpr float kRadii[] = {2, 3, 4, 5, 6, 8, 10, 11, 13, 15};
 
 struct Shape {
     Patch* patch;

@@ -249,6 +249,14 @@ void Ui::note(const std::string& label, const Area& area) {
     stage_.items[label] = {px(area.x), px(area.y), px(area.width), px(area.height)};
 }
 
+std::optional<Area> Ui::cameTo() const {
+    const auto at = stage_.moved ? stage_.items.find(stage_.held) : stage_.items.end();
+    if (at == stage_.items.end()) return {};
+    const Area& pixels = at->second;
+    return Area{pixels.x / scale_, pixels.y / scale_, pixels.width / scale_,
+                pixels.height / scale_};
+}
+
 void Ui::focusRing(const Area& area, float radius) {
     edge(area.inset(-5), colour::kFocus, radius + 5, 2);
 }

@@ -6,6 +6,7 @@
 #include <imgui.h>
 
 #include <map>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -94,6 +95,8 @@ class Ui {
     /// Notes where something stands that is not pressed.
     void note(const std::string& label, const Area& area);
     void focusRing(const Area& area, float radius);
+    /// The stop that the keyboard came to in this frame, in u, once it was drawn.
+    std::optional<Area> cameTo() const;
     /// True when Enter means the page's own: no stop is held with its ring shown.
     bool enterIsFree() const { return !stage_.ring_shown; }
 

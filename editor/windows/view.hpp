@@ -13,7 +13,9 @@
 #include "editor/classlist/class_list_place.hpp"
 #include "editor/document/desk.hpp"
 #include "editor/handout/hand_out_place.hpp"
+#include "editor/help/spot.hpp"
 #include "editor/look/layout.hpp"
+#include "editor/settings/settings_place.hpp"
 #include "editor/tryout/finder.hpp"
 #include "editor/tryout/try_place.hpp"
 #include "editor/unit/words_place.hpp"
@@ -45,6 +47,9 @@ struct MapScroll {
 
 /// The places of the desk, in the order of her work.
 enum class Place : std::uint8_t { words, booth, try_out, hand_out, klass };
+
+/// What lies over the place she is in, until Esc or another place.
+enum class Sheet : std::uint8_t { none, settings, help };
 
 /// What the list of words was last scrolled to.
 struct WordsScroll {
@@ -107,9 +112,7 @@ struct View {
     ClassListScroll& class_scroll;
     std::string& new_title;  // of a unit to be made
     std::vector<std::function<void(Desk&)>>& wishes;
-    std::function<void()> gather;              // look into the classroom folder again
-    std::function<void(float)> set_text_size;  // 0.9 to 1.5
-    float text_size = 1;
+    std::function<void()> gather;  // look into the classroom folder again
     std::function<void(Place)> go;
     std::function<void(const std::string&)> make_unit;            // with a title
     std::function<void()> close_unit;                             // to choose another
@@ -117,6 +120,10 @@ struct View {
     const std::vector<UnitFolder>& units;                         // of this classroom
     const std::vector<Problem>& unit_problems;  // of a unit that could not be opened
     const Hear& hear;                           // null: there is no sound
+    SettingsPlace& settings;
+    Sheet sheet = Sheet::none;
+    Spot spot = Spot::map;              // of the place under the sheet, unless that is Settings
+    std::function<void(Sheet)> show{};  // none: back to the place
 
     void wish(std::function<void(Desk&)> what) { wishes.push_back(std::move(what)); }
     void later(std::function<void()> what) {
@@ -127,6 +134,8 @@ struct View {
 // One file each. They draw into view.frame.body and above it.
 void drawRail(View& view);
 void drawFoot(View& view);
+void drawSettingsPage(View& view);
+void drawHelpPage(View& view);
 void drawMapPage(View& view);
 void drawStandoutPane(View& view, const Area& area);
 void drawReading(View& view, const Area& area);       // the place pointed at, read out
@@ -147,6 +156,8 @@ void drawWordPane(View& view, const Area& area);
 void drawPictureChooser(View& view, const Area& area);  // REQUIRES: words.choosing
 void drawBoothPage(View& view);
 void drawTryPage(View& view);
+/// Whether words for its skill are looked for: asked for, or there is no question to see.
+bool isFindingMore(const TryPlace& place, const TryScroll& scroll);
 void drawTrySkills(View& view, const Area& area);
 void drawTryPane(View& view, const Area& area);  // what is asked and heard
 void drawFinder(View& view, const Area& area);   // words that would give a skill more

@@ -2,7 +2,7 @@
 #include <algorithm>
 
 #include "editor/look/wording.hpp"
-#include "editor/windows/input.hpp"
+#include "editor/windows/keyed.hpp"
 #include "editor/windows/view.hpp"
 #include "editor/windows/widgets.hpp"
 
@@ -135,22 +135,20 @@ void drawNoUnit(View& view) {
 }
 
 void keys(View& view) {
-    if (input::isTyping() || input::alt()) return;
     const auto move = [&](int by) {
         view.later([&words = view.words, unit = view.unit, by] { words.move(by, *unit); });
     };
-    if (input::pressed(Key::down)) move(1);
-    if (input::pressed(Key::up)) move(-1);
-    if (input::pressed(Key::page_down)) move(10);
-    if (input::pressed(Key::page_up)) move(-10);
-    if (input::pressed(Key::home)) move(-100'000);
-    if (input::pressed(Key::end)) move(100'000);
-    if (input::pressed(Key::erase))
+    if (hit(view, Does::down)) move(1);
+    if (hit(view, Does::up)) move(-1);
+    if (hit(view, Does::page_down)) move(10);
+    if (hit(view, Does::page_up)) move(-10);
+    if (hit(view, Does::first)) move(-100'000);
+    if (hit(view, Does::last)) move(100'000);
+    if (hit(view, Does::leave_out))
         view.later([&words = view.words, unit = view.unit] { words.removeInHand(*unit); });
-    if (input::pressed(Key::enter) && view.ui.enterIsFree())
-        view.later([&words = view.words] { words.pane_open = true; });
-    if (input::pressed(Key::escape)) view.later([&words = view.words] { words.pane_open = false; });
-    if (input::pressed(Key::space) && view.ui.enterIsFree() && view.hear && view.unit)
+    if (hit(view, Does::open)) view.later([&words = view.words] { words.pane_open = true; });
+    if (hit(view, Does::back)) view.later([&words = view.words] { words.pane_open = false; });
+    if (hit(view, Does::hear) && view.hear && view.unit)
         if (const WordLook* word = view.unit->look().word(view.words.in_hand.id))
             view.hear({exercise::wordClip(word->id), word->text, word->sounds});
 }

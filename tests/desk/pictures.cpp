@@ -1,5 +1,5 @@
-// wrenlet-desk-pictures DIR [words|booth|try|list|class|readme]: every page and state of the desk, from
-// the invented class.
+// wrenlet-desk-pictures DIR [words|booth|try|list|sheets|class|readme]: every page and state of the
+// desk, from the invented class.
 #include <array>
 #include <cstdlib>
 #include <filesystem>
@@ -7,10 +7,8 @@
 #include <iostream>
 #include <string>
 
-#include "editor/windows/bench.hpp"
-#include "editor/windows/program.hpp"
 #include "tests/booth/prepared_microphone.hpp"
-#include "tests/desk/demo_class.hpp"
+#include "tests/desk/picture_room.hpp"
 
 namespace {
 
@@ -44,41 +42,15 @@ constexpr std::array<Shown, 12> kShown{{
     {"no-classroom", noFolder, Page::map, "", ""},
 }};
 
-struct Size {
-    int width, height;
-    const char* name;
-};
-constexpr std::array<Size, 3> kSizes{
-    {{1280, 720, "1280x720"}, {1920, 1080, "1920x1080"}, {1024, 768, "1024x768"}}};
-
-/// Seen at the Hand out place, and so a name and not a path of this machine.
-constexpr const char* kRoom = "Room 4 stick";
-
-constexpr const char* kFarm =
-    "fox, bow, hen, pig, duck, goat, dog, sheep, cow, rabbit, mouse, rat, rainbow, frohg, box, "
-    "log, pen, cat, hat, bee, tree, spider, snail, nest, sun, moon, shed, cup; The hen sat in "
-    "the hay.; Is the pig wet?; The cat can see a rat.; Can the duck swim?";
-
 /// True when one state alone is drawn, in the first size, and this is another.
 bool isPassedOver(std::string_view one, std::string_view state, const Size& size) {
     return !one.empty() && (one != state || size.width != kSizes.front().width);
 }
 
 /// The Words page in its states, of an invented unit that is thrown away after.
-bool wordsPictures(const std::filesystem::path& folder, DeskOptions options, std::string_view one) {
-    const std::filesystem::path room = kRoom;
-    const auto bench = openBench(options.assets, folder / "aside", demo::kNowMs, [] {});
-    if (!bench) {
-        std::cerr << "The word lists are not where they should be.\n";
-        return false;
-    }
-    AtOnce at_once;
-    const Workbench workbench{
-        bench->known, bench->blocked, bench->workbench.pictures, {}, "", at_once, at_once, {}};
-    const std::unique_ptr<ChildGame> game = gameProgram(options.game);
-    const Trying trying{game.get(),      &at_once, &at_once,
-                        &at_once,        &at_once, ClipMaking{bench->voice},
-                        room / "passing"};
+bool wordsPictures(Room& room, const std::filesystem::path& folder, DeskOptions options,
+                   std::string_view one) {
+    const Workbench workbench = room.workbench();
     struct State {
         const char* name;
         const char* typed;
@@ -97,14 +69,12 @@ bool wordsPictures(const std::filesystem::path& folder, DeskOptions options, std
     for (const State& state : kStates) {
         for (const Size& size : kSizes) {
             if (isPassedOver(one, state.name, size)) continue;
-            std::error_code ignored;
-            std::filesystem::remove_all(room, ignored);
-            std::filesystem::create_directories(room, ignored);
+            room.empty();
             options.width = size.width;
             options.height = size.height;
             options.picture = folder / (std::string(state.name) + "-" + size.name + ".png");
             OpenedClass opened = demo::demoClass();
-            opened.classroom.folder = room;
+            opened.classroom.folder = room.path;
             const auto prepare = [&](DeskWindow& window) {
                 window.makeUnit("On the farm");
                 window.words().typed = state.typed;
@@ -118,10 +88,10 @@ bool wordsPictures(const std::filesystem::path& folder, DeskOptions options, std
                 return true;
             };
             if (pictureWith(opened, options, demo::kNowMs, &workbench, prepare, std::cerr,
-                            {nullptr, nullptr, &at_once, nullptr}, {}, trying) != 0)
+                            {nullptr, nullptr, &room.at_once, nullptr}, {}, room.trying()) != 0)
                 return false;
             std::cout << options.picture.string() << "\n";
-            std::filesystem::remove_all(room, ignored);
+            room.remove();
         }
     }
     return true;
@@ -159,21 +129,14 @@ bool bringPrepared(DeskWindow& window, const std::filesystem::path& room,
 }
 
 /// The class list in its states, and another's unit brought in.
-bool listPictures(const std::filesystem::path& folder, DeskOptions options) {
-    const std::filesystem::path room = kRoom;
-    const auto bench = openBench(options.assets, room / "aside", demo::kNowMs, [] {});
-    if (!bench) return false;
-    AtOnce at_once;
-    const Workbench workbench{
-        bench->known, bench->blocked, bench->workbench.pictures, {}, "", at_once, at_once, {}};
+bool listPictures(Room& room, const std::filesystem::path& folder, DeskOptions options) {
+    const Workbench workbench = room.workbench();
     const std::array<Size, 4> sizes{{kSizes[0], kSizes[1], kSizes[2], {3840, 2160, "3840x2160"}}};
     for (const std::string name :
          {"class-list", "class-list-empty", "class-list-pasted", "class-list-roster", "bring-in",
           "bring-in-choose", "class-list-left"}) {
         for (const Size& size : sizes) {
-            std::error_code ignored;
-            std::filesystem::remove_all(room, ignored);
-            std::filesystem::create_directories(room, ignored);
+            room.empty();
             options.width = size.width;
             options.height = size.height;
             options.scale = size.width == 3840 ? std::optional<float>(2.f) : std::nullopt;
@@ -181,10 +144,10 @@ bool listPictures(const std::filesystem::path& folder, DeskOptions options) {
             OpenedClass opened =
                 name == "class-list-empty" ? demo::noChildren() : demo::demoClass();
             if (name != "class-list-empty") opened = withList(opened, shieldedClass());
-            opened.classroom.folder = room;
+            opened.classroom.folder = room.path;
             const auto prepare = [&](DeskWindow& window) {
                 if (name.compare(0, 8, "bring-in") == 0)
-                    return bringPrepared(window, room, workbench, name == "bring-in");
+                    return bringPrepared(window, room.path, workbench, name == "bring-in");
                 window.go(Place::klass);
                 window.desk().showList();
                 OpenClassList& list = *window.classList();
@@ -213,7 +176,7 @@ bool listPictures(const std::filesystem::path& folder, DeskOptions options) {
             if (pictureWith(opened, options, demo::kNowMs, &workbench, prepare, std::cerr) != 0)
                 return false;
             std::cout << options.picture.string() << "\n";
-            std::filesystem::remove_all(room, ignored);
+            room.remove();
         }
     }
     return true;
@@ -238,17 +201,9 @@ bool packInHand(DeskWindow& window, bool second) {
 }
 
 /// The Booth page: before it begins, while it listens, and with something found.
-bool boothPictures(const std::filesystem::path& folder, DeskOptions options, std::string_view one) {
-    const std::filesystem::path room = kRoom;
-    const auto bench = openBench(options.assets, folder / "aside", demo::kNowMs, [] {});
-    if (!bench) return false;
-    AtOnce at_once;
-    const Workbench workbench{
-        bench->known, bench->blocked, bench->workbench.pictures, {}, "", at_once, at_once, {}};
-    const std::unique_ptr<ChildGame> game = gameProgram(options.game);
-    const Trying trying{game.get(),      &at_once, &at_once,
-                        &at_once,        &at_once, ClipMaking{bench->voice},
-                        room / "passing"};
+bool boothPictures(Room& room, const std::filesystem::path& folder, DeskOptions options,
+                   std::string_view one) {
+    const Workbench workbench = room.workbench();
     const auto run = [](DeskWindow& window, double seconds) {
         for (int i = 0; i < int(seconds * 50); ++i) window.step();
     };
@@ -261,16 +216,14 @@ bool boothPictures(const std::filesystem::path& folder, DeskOptions options, std
     for (const char* state : kStates) {
         for (const Size& size : kSizes) {
             if (isPassedOver(one, state, size)) continue;
-            std::error_code ignored;
-            std::filesystem::remove_all(room, ignored);
-            std::filesystem::create_directories(room, ignored);
+            room.empty();
             options.width = size.width;
             options.height = size.height;
             options.picture = folder / (std::string(state) + "-" + size.name + ".png");
             OpenedClass opened = demo::demoClass();
-            opened.classroom.folder = room;
+            opened.classroom.folder = room.path;
             PreparedMicrophone microphone;
-            const BoothSound sound{&microphone, nullptr, &at_once, nullptr};
+            const BoothSound sound{&microphone, nullptr, &room.at_once, nullptr};
             const std::string name = state;
             const auto prepare = [&](DeskWindow& window) {
                 window.makeUnit("On the farm");
@@ -285,7 +238,7 @@ bool boothPictures(const std::filesystem::path& folder, DeskOptions options, std
                 booth.goOn();
                 run(window, 1);
                 for (int i = 0; i < 6; ++i)
-                    say(window, microphone, bench->voice.say(booth.current()->need));
+                    say(window, microphone, room.bench->voice.say(booth.current()->need));
                 const std::string wanted = name == "booth-sentence" ? "sentence:s-1" : "sound:b";
                 for (std::size_t i = 0; i < booth.queue().size(); ++i)
                     if (name != "booth-listening" && booth.queue()[i].need.id == wanted)
@@ -294,36 +247,28 @@ bool boothPictures(const std::filesystem::path& folder, DeskOptions options, std
                     const speech::Pronunciation buh{{speech::Phoneme::b},
                                                     {speech::Phoneme::ah, speech::Stress::primary}};
                     say(window, microphone,
-                        bench->voice.say({"part:bu", "/bu/", buh, pack::VoiceNeed::Kind::part}));
+                        room.bench->voice.say(
+                            {"part:bu", "/bu/", buh, pack::VoiceNeed::Kind::part}));
                 }
-                microphone.say(bench->voice.say(booth.current()->need));
+                microphone.say(room.bench->voice.say(booth.current()->need));
                 run(window, 0.3);
                 return true;
             };
-            std::ofstream(room / "class.json") << pack::writeClassList(opened.list);
+            std::ofstream(room.path / "class.json") << pack::writeClassList(opened.list);
             if (pictureWith(opened, options, demo::kNowMs, &workbench, prepare, std::cerr, sound,
-                            {&at_once, ClipMaking{bench->voice, 2, bench->clips.get()}},
-                            trying) != 0)
+                            room.packing(), room.trying()) != 0)
                 return false;
             std::cout << options.picture.string() << "\n";
-            std::filesystem::remove_all(room, ignored);
+            room.remove();
         }
     }
     return true;
 }
 
 /// The Try out page: a question of a few skills, one left out, and words that would give more.
-bool tryPictures(const std::filesystem::path& folder, DeskOptions options, std::string_view one) {
-    const std::filesystem::path room = kRoom;
-    const auto bench = openBench(options.assets, room / "aside", demo::kNowMs, [] {});
-    if (!bench) return false;
-    AtOnce at_once;
-    const Workbench workbench{
-        bench->known, bench->blocked, bench->workbench.pictures, {}, "", at_once, at_once, {}};
-    const std::unique_ptr<ChildGame> game = gameProgram(options.game);
-    const Trying trying{game.get(),      &at_once, &at_once,
-                        &at_once,        &at_once, ClipMaking{bench->voice},
-                        room / "passing"};
+bool tryPictures(Room& room, const std::filesystem::path& folder, DeskOptions options,
+                 std::string_view one) {
+    const Workbench workbench = room.workbench();
     struct State {
         const char* name;
         const char* typed;
@@ -349,15 +294,13 @@ bool tryPictures(const std::filesystem::path& folder, DeskOptions options, std::
     for (const State& state : kStates) {
         for (const Size& size : kTrySizes) {
             if (isPassedOver(one, state.name, size)) continue;
-            std::error_code ignored;
-            std::filesystem::remove_all(room, ignored);
-            std::filesystem::create_directories(room, ignored);
+            room.empty();
             options.width = size.width;
             options.height = size.height;
             options.scale = size.width == 3840 ? std::optional(2.f) : std::nullopt;
             options.picture = folder / (std::string(state.name) + "-" + size.name + ".png");
             OpenedClass opened = demo::demoClass();
-            opened.classroom.folder = room;
+            opened.classroom.folder = room.path;
             const auto prepare = [&](DeskWindow& window) {
                 window.makeUnit("On the farm");
                 window.words().typed = state.typed;
@@ -375,10 +318,10 @@ bool tryPictures(const std::filesystem::path& folder, DeskOptions options, std::
                 return true;
             };
             if (pictureWith(opened, options, demo::kNowMs, &workbench, prepare, std::cerr,
-                            {nullptr, nullptr, &at_once, nullptr}, {}, trying) != 0)
+                            {nullptr, nullptr, &room.at_once, nullptr}, {}, room.trying()) != 0)
                 return false;
             std::cout << options.picture.string() << "\n";
-            std::filesystem::remove_all(room, ignored);
+            room.remove();
         }
     }
     return true;
@@ -402,12 +345,14 @@ bool classPictures(const std::filesystem::path& folder, DeskOptions options) {
 }
 
 /// The four of the README, by the names they have there.
-bool readmePictures(const std::filesystem::path& folder, const DeskOptions& options) {
+bool readmePictures(Room& room, const std::filesystem::path& folder, const DeskOptions& options) {
     const std::filesystem::path beside = folder / "drawn";
     std::error_code error;
     std::filesystem::create_directories(beside, error);
-    if (!wordsPictures(beside, options, "words") || !boothPictures(beside, options, "booth-uh") ||
-        !tryPictures(beside, options, "try-out") || !boothPictures(beside, options, "hand-out"))
+    if (!wordsPictures(room, beside, options, "words") ||
+        !boothPictures(room, beside, options, "booth-uh") ||
+        !tryPictures(room, beside, options, "try-out") ||
+        !boothPictures(room, beside, options, "hand-out"))
         return false;
     constexpr std::array<std::array<const char*, 2>, 4> kNames{{
         {"words", "desk-words"},
@@ -429,7 +374,7 @@ bool readmePictures(const std::filesystem::path& folder, const DeskOptions& opti
 
 int main(int argc, char** argv) {
     if (argc != 2 && argc != 3) {
-        std::cerr << "wrenlet-desk-pictures DIR [words|booth|try|list|class|readme]\n";
+        std::cerr << "wrenlet-desk-pictures DIR [words|booth|try|list|sheets|class|readme]\n";
         return 2;
     }
     namespace fs = std::filesystem;
@@ -448,12 +393,19 @@ int main(int argc, char** argv) {
         std::cerr << "Nothing can be written to " << folder.string() << ".\n";
         return 1;
     }
-    if (only == "readme") return readmePictures(folder, options) ? 0 : 1;
+    Room room(options, folder);
+    if (!room.isOpen()) {
+        std::cerr << "The word lists are not where they should be.\n";
+        return 1;
+    }
+    if (only == "readme") return readmePictures(room, folder, options) ? 0 : 1;
     const auto wanted = [&](const char* name) { return only.empty() || only == name; };
-    const bool drawn = (!wanted("words") || wordsPictures(folder, options, {})) &&
-                       (!wanted("booth") || boothPictures(folder, options, {})) &&
-                       (!wanted("try") || tryPictures(folder, options, {})) &&
-                       (!wanted("list") || listPictures(folder, options)) &&
+    const bool drawn = (!wanted("words") || wordsPictures(room, folder, options, {})) &&
+                       (!wanted("booth") || boothPictures(room, folder, options, {})) &&
+                       (!wanted("try") || tryPictures(room, folder, options, {})) &&
+                       (!wanted("list") || listPictures(room, folder, options)) &&
+                       (!wanted("sheets") || sheetPictures(room, folder, options)) &&
                        (!wanted("class") || classPictures(folder, options));
+    fs::remove_all(folder / "aside", error);
     return drawn ? 0 : 1;
 }

@@ -19,7 +19,7 @@ class Seat {
   public:
     explicit Seat(const OpenedClass& opened, float width = 1280, float height = 720,
                   const Workbench* bench = nullptr, BoothSound sound = {}, Packing packing = {},
-                  Trying trying = {})
+                  Trying trying = {}, SettingsHome settings = {})
         : width_(width),
           height_(height),
           window_(opened, {[this](const auto&) {
@@ -28,7 +28,7 @@ class Seat {
                            },
                            [this] { return now_ms_; }, nullptr, bench,
                            [this](const pack::VoiceNeed& need) { heard_.push_back(need); }, sound,
-                           packing, trying}) {
+                           packing, trying, settings}) {
         REQUIRE(atlas_.build({}, 1).ok());
         frame();
         frame();

@@ -120,6 +120,17 @@ TEST_CASE("Try out: the prompt is heard whole, and each clip of it by itself") {
     CHECK(room.speaker.lengths[1] * 2 < room.speaker.lengths[0]);
 }
 
+TEST_CASE("Try out: with single letters off H is no key, and no button shows it") {
+    Room room;
+    room.begin(kWords);
+    room.toSkill("phoneme.blend");
+    room.seat.window().settings().set({100, true, false, "", ""});
+    room.seat.key(Key::h);
+    CHECK(room.speaker.lengths.empty());
+    room.seat.click("hear it");
+    CHECK(room.speaker.lengths.size() == 1);
+}
+
 TEST_CASE("Try out: Space plays the question in the game, on the pack that the desk made of it") {
     Room room;
     room.begin(kWords);

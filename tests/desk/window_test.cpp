@@ -154,16 +154,6 @@ TEST_CASE("A class without answers offers to look again and finds them") {
     CHECK(seat.shows("map"));
 }
 
-TEST_CASE("Text grows and shrinks by the rail's buttons") {
-    Seat seat(demo::demoClass());
-    seat.click("text larger");
-    CHECK(seat.window().textSize() == doctest::Approx(1.15));
-    seat.click("text smaller");
-    seat.click("text smaller");
-    seat.click("text smaller");
-    CHECK(seat.window().textSize() == doctest::Approx(0.9));
-}
-
 TEST_CASE("No button or card of any page stands outside the window or over another") {
     for (const auto& [width, height] :
          {std::pair{1280.f, 720.f}, std::pair{1024.f, 640.f}, std::pair{1536.f, 864.f}}) {
