@@ -114,7 +114,7 @@ float drawBody(View& view, const Area& area, const Help& help) {
     put(said);
     put(care);
     put(everywhere);
-    return *std::max_element(bottoms, bottoms + 3) - area.y;
+    return *std::max_element(bottoms, bottoms + 3) - kGap - area.y;
 }
 
 }  // namespace
