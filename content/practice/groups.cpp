@@ -54,13 +54,18 @@ struct Gaps {
 struct Table {
     std::size_t skill = 0;
     std::vector<std::size_t> children;
+    std::vector<std::size_t> placed{};  // of them: by the teacher herself
+
+    bool isPlaced(std::size_t child) const {
+        return std::find(placed.begin(), placed.end(), child) != placed.end();
+    }
 };
 
 double worthOf(const Table& table, const Gaps& gaps) {
     double worth = 0;
     for (std::size_t i = 0; i < table.children.size(); ++i) {
         const double width = gaps.width(table.children[i], table.skill);
-        if (width <= 0) return -1;
+        if (width <= 0 && !table.isPlaced(table.children[i])) return -1;
         worth += width;
         for (std::size_t j = 0; j < i; ++j)
             worth += kSharedSound * static_cast<double>(gaps.sharedSounds(
@@ -110,7 +115,12 @@ void take(std::vector<std::size_t>& from, const std::vector<std::size_t>& these)
     });
 }
 
-/// Yesterday's tables with the children who still miss something in their skill.
+bool isAmong(const std::vector<std::string>& ids, const std::string& id) {
+    return std::find(ids.begin(), ids.end(), id) != ids.end();
+}
+
+/// Yesterday's tables with the children who still miss something in their skill, and those whom the
+/// teacher put there.
 std::vector<Table> stillThere(std::span<const SmallGroup> before,
                               std::span<const ChildProgress> children, const Gaps& gaps,
                               std::vector<std::size_t>& free) {
@@ -119,13 +129,19 @@ std::vector<Table> stillThere(std::span<const SmallGroup> before,
         const auto skill = std::find(gaps.skills.begin(), gaps.skills.end(), group.skill);
         if (skill == gaps.skills.end()) continue;
         Table table{static_cast<std::size_t>(skill - gaps.skills.begin()), {}};
-        for (const std::size_t child : free) {
-            const auto& ids = group.children;
-            if (std::find(ids.begin(), ids.end(), children[child].child.id) != ids.end() &&
-                gaps.width(child, table.skill) > 0 && table.children.size() < kMostInGroup)
+        const std::size_t most =
+            group.placed.empty() ? kMostInGroup : std::max(kMostInGroup, group.children.size());
+        for (const std::size_t child : free)
+            if (isAmong(group.placed, children[child].child.id)) table.placed.push_back(child);
+        table.children = table.placed;
+        for (const std::size_t child : free)
+            if (isAmong(group.children, children[child].child.id) && !table.isPlaced(child) &&
+                gaps.width(child, table.skill) > 0 && table.children.size() < most)
                 table.children.push_back(child);
-        }
-        if (table.children.size() < kLeastInGroup) continue;
+        const bool any_misses =
+            std::any_of(table.children.begin(), table.children.end(),
+                        [&](std::size_t child) { return gaps.width(child, table.skill) > 0; });
+        if (table.children.size() < kLeastInGroup || !any_misses) continue;
         take(free, table.children);
         tables.push_back(std::move(table));
     }
@@ -154,13 +170,15 @@ void seatTheRest(std::vector<Table>& tables, const Gaps& gaps, std::vector<std::
     }
 }
 
-/// Two children change places, the one change that is worth most at a time.
+/// Two children change places, the one change that is worth most at a time. Tables at which the
+/// teacher placed somebody are left as they are.
 void changePlaces(std::vector<Table>& tables, const Gaps& gaps) {
     for (int round = 0; round < 200; ++round) {
         double most = kMoved;
         std::size_t *one = nullptr, *other = nullptr;
         for (std::size_t a = 0; a < tables.size(); ++a)
             for (std::size_t b = a + 1; b < tables.size(); ++b) {
+                if (!tables[a].placed.empty() || !tables[b].placed.empty()) continue;
                 const double now = worthOf(tables[a], gaps) + worthOf(tables[b], gaps);
                 for (std::size_t& left : tables[a].children)
                     for (std::size_t& right : tables[b].children) {
@@ -215,16 +233,13 @@ SmallGroup groupFor(const std::string& skill, std::span<const std::string> child
 Grouping groupsOf(std::span<const ChildProgress> children, std::span<const SmallGroup> before) {
     const Gaps gaps(children);
     Grouping grouping;
-    std::vector<std::size_t> free;
+    std::vector<std::size_t> free, without;
     for (std::size_t i = 0; i < children.size(); ++i) {
-        if (gaps.any(i)) {
-            free.push_back(i);
-            continue;
-        }
-        const bool is_sure =
-            std::any_of(children[i].lines.begin(), children[i].lines.end(),
-                        [](const SoundLine& line) { return line.said != Standing::too_little; });
-        (is_sure ? grouping.nothing : grouping.not_sure).push_back(children[i].child.id);
+        const std::string& id = children[i].child.id;
+        const bool is_placed =
+            std::any_of(before.begin(), before.end(),
+                        [&](const SmallGroup& group) { return isAmong(group.placed, id); });
+        (gaps.any(i) || is_placed ? free : without).push_back(i);
     }
     std::vector<Table> tables = stillThere(before, children, gaps, free);
     seatTheRest(tables, gaps, free);
@@ -240,8 +255,22 @@ Grouping groupsOf(std::span<const ChildProgress> children, std::span<const Small
         std::vector<std::string> ids;
         for (const std::size_t child : table.children) ids.push_back(children[child].child.id);
         grouping.groups.push_back(groupFor(gaps.skills[table.skill], ids, children));
+        for (const std::size_t child : table.placed)
+            grouping.groups.back().placed.push_back(children[child].child.id);
     }
-    for (const std::size_t child : free) grouping.alone.push_back(children[child].child.id);
+    for (const std::size_t child : free)
+        if (gaps.any(child))
+            grouping.alone.push_back(children[child].child.id);
+        else
+            without.push_back(child);
+    std::sort(without.begin(), without.end());
+    for (const std::size_t child : without) {
+        const auto& lines = children[child].lines;
+        const bool is_sure = std::any_of(lines.begin(), lines.end(), [](const SoundLine& line) {
+            return line.said != Standing::too_little;
+        });
+        (is_sure ? grouping.nothing : grouping.not_sure).push_back(children[child].child.id);
+    }
     return grouping;
 }
 

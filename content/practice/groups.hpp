@@ -32,6 +32,9 @@ struct SmallGroup {
     std::string skill;                  // that all of them miss something in
     std::vector<std::string> children;  // ids, the widest gap first
     std::vector<SharedSound> sounds;    // missed by most of them first
+    // of the children: whom the teacher put here herself. They stay for as long as the group does,
+    // whatever they miss, and nobody changes places with another group's children.
+    std::vector<std::string> placed{};
 };
 
 struct Grouping {

@@ -67,10 +67,4 @@ bool writePaper(const std::string& file, const std::string& html, Console consol
     return written.ok();
 }
 
-std::int64_t lastDayOf(const OpenedClass& opened) {
-    std::int64_t day = 0;
-    for (const practice::Response& response : opened.responses) day = std::max(day, response.day);
-    return day;
-}
-
 }  // namespace wrenlet::desk

@@ -32,7 +32,4 @@ std::optional<pack::Pack> packAtHand(const OpenedClass& opened, std::ostream& er
 /// Writes `html` to the file and says so on `out`; false, said on `err`, when that cannot be done.
 bool writePaper(const std::string& file, const std::string& html, Console console);
 
-/// The day of the newest answer; 0 when there is none.
-std::int64_t lastDayOf(const OpenedClass& opened);
-
 }  // namespace wrenlet::desk

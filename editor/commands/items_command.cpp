@@ -18,7 +18,7 @@ constexpr const char* kUse = "wrenlet-desk items UNIT.json --skill SKILL [--json
 nlohmann::ordered_json itemJson(const Item& item, const exercise::Vocabulary& vocabulary) {
     nlohmann::ordered_json json;
     json["skill"] = exercise::rowOf(item.skill).id;
-    json["prompt"] = prompt(item, vocabulary);
+    json["prompt"] = asking(item, vocabulary).read;
     json["choices"] = nlohmann::ordered_json::array();
     json["answer"] = item.choices[item.answer].id;
     json["turns_on"] = {{"phoneme", item.turns_on.sound},
@@ -34,7 +34,7 @@ nlohmann::ordered_json itemJson(const Item& item, const exercise::Vocabulary& vo
 }
 
 void printItem(const Item& item, const exercise::Vocabulary& vocabulary, std::ostream& out) {
-    out << prompt(item, vocabulary) << "\n";
+    out << asking(item, vocabulary).read << "\n";
     for (std::size_t i = 0; i < item.choices.size(); ++i)
         out << (i == item.answer ? "  * " : "    ") << item.choices[i].id
             << (i == item.answer ? "" : ": " + item.choices[i].means) << "\n";

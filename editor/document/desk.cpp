@@ -107,8 +107,12 @@ void Desk::openPointed() {
 }
 
 void Desk::openChild(std::size_t child) {
-    child_ = child;
     page_ = Page::child;
+    takeChild(child);
+}
+
+void Desk::takeChild(std::size_t child) {
+    child_ = child;
     if (const auto row = rowOf(child)) pointAt({*row, point_.column});
     rebuildChild();
 }

@@ -17,11 +17,11 @@
 
 namespace wrenlet::desk {
 
-enum class Page : std::uint8_t { map, child, list };
+enum class Page : std::uint8_t { map, child, tomorrow, papers, list };
 
 /// The one filled button and the sentence before it.
 struct NextStep {
-    enum class Kind : std::uint8_t { see_child, see_map, gather };
+    enum class Kind : std::uint8_t { see_child, see_map, tomorrow, gather };
     Kind kind = Kind::gather;
     std::string sentence;   // "Sol misses 7 places"
     std::string button;     // "See Sol"
@@ -72,7 +72,11 @@ class Desk {
     void chooseSkill(const std::string& skill);
     void showMap() { page_ = Page::map; }
     void showChild();
+    void showTomorrow() { page_ = Page::tomorrow; }
+    void showPapers() { page_ = Page::papers; }
     void showList() { page_ = Page::list; }
+    /// Another child in hand, on whichever page. REQUIRES: as openChild().
+    void takeChild(std::size_t child);
     /// The child before (-1) or after (1) in the map's order.
     std::optional<std::size_t> neighbour(int step) const;
 

@@ -112,4 +112,10 @@ Gathering gatheringOf(const OpenedClass& opened) {
     return gathering;
 }
 
+std::int64_t lastDayOf(const OpenedClass& opened) {
+    std::int64_t day = 0;
+    for (const practice::Response& response : opened.responses) day = std::max(day, response.day);
+    return day;
+}
+
 }  // namespace wrenlet::desk

@@ -54,4 +54,7 @@ struct Gathering {
 };
 Gathering gatheringOf(const OpenedClass& opened);
 
+/// The day of the newest answer; 0 when there is none.
+std::int64_t lastDayOf(const OpenedClass& opened);
+
 }  // namespace wrenlet::desk

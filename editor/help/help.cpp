@@ -49,6 +49,17 @@ constexpr HelpWord kChild[] = {
     {"guessing", "what picking at random would give; the dotted tick"},
     {"what was chosen", "which sound was taken for the one that was asked"},
 };
+constexpr HelpWord kTomorrow[] = {
+    {"small table", "three or four children who share a gap, with ten minutes for it"},
+    {"the arrow", "who misses what the line turns on: theirs is the voice to catch"},
+    {"plan anew", "made of the newest answers; a child changes table only where those moved"},
+    {"moved by you", "a child whom you put at a table stays there for as long as it stands"},
+};
+constexpr HelpWord kPapers[] = {
+    {"for the family", "plain words, something to do at home, no figures to compare by"},
+    {"for a specialist", "every count, the likely range, and what was chosen instead"},
+    {"CSV, xAPI", "tables and statements for other programs, with ids and no names"},
+};
 constexpr HelpWord kList[] = {
     {"badge", "the animal a child finds itself by; no two children have the same"},
     {"key", "two pictures touched after the badge, so that nobody plays in another's place"},
@@ -74,6 +85,9 @@ constexpr std::array<Help, kSpotCount> kHelp{{
     {"Hand out", "Make the pack, look it through and put it where the tablets find it.", kHandOut},
     {"Map", "See at once which sounds each child misses, and which need more answers.", kMap},
     {"Child", "See what one child's answers say of each sound, with the counts.", kChild},
+    {"Tomorrow", "Seat children who share a gap, and see what to ask them and the whole class.",
+     kTomorrow},
+    {"Papers", "Write a page about a child, or the class's answers for another program.", kPapers},
     {"List", "Say who is in the class, and how each child is known and asked.", kList},
     {"Settings", "Set the desk for your eyes, hands and ears. It is kept for the next time.",
      kSettings},

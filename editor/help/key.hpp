@@ -39,6 +39,7 @@ enum class Key : std::uint8_t {
     h,
     k,
     l,
+    p,
     s,
     v,
     x,

@@ -49,6 +49,7 @@ enum class Does : std::uint8_t {
     find,
     add,
     add_all,
+    print,
 };
 
 struct KeyRow {

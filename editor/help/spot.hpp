@@ -16,6 +16,8 @@ enum class Spot : std::uint8_t {
     hand_out,
     map,
     child,
+    tomorrow,
+    papers,
     list,
     settings,
 };

@@ -1,10 +1,10 @@
 #include <algorithm>
 
 #include "editor/document/class_map.hpp"
+#include "editor/look/asking.hpp"
 #include "editor/look/wording.hpp"
 #include "editor/paper/html.hpp"
 #include "editor/paper/report_pages.hpp"
-#include "editor/tomorrow/aloud.hpp"
 
 namespace wrenlet::desk::paper {
 

@@ -34,22 +34,6 @@ std::string itemLines(const LessonTask& task, const Names& names) {
     return lines + "</ol>\n";
 }
 
-/// "first sound /k/ and first sound /t/", at most three.
-std::string shared(const practice::SmallGroup& group) {
-    std::vector<std::string> places;
-    for (const practice::SharedSound& sound : group.sounds) {
-        exercise::TurnsOn plain = sound.turns_on;
-        if (plain.position == exercise::Position::first ||
-            plain.position == exercise::Position::middle ||
-            plain.position == exercise::Position::last ||
-            plain.position == exercise::Position::rime)
-            plain.sound = inPlainLetters(plain.sound);
-        places.push_back(wording::place(plain) + " (" + std::to_string(sound.children.size()) +
-                         ")");
-    }
-    return wording::names(places, 4);
-}
-
 std::string rest(std::string_view why, std::span<const std::string> ids, const Names& names) {
     if (ids.empty()) return {};
     return element("p", std::string(why) + listOf(ids, names, 40) + ".");
@@ -112,7 +96,7 @@ std::string groupsPage(const practice::Grouping& grouping, std::span<const Lesso
     for (std::size_t i = 0; i < grouping.groups.size(); ++i) {
         const practice::SmallGroup& group = grouping.groups[i];
         body += "<section>\n" + element("h2", listOf(group.children, names, 6));
-        body += element("p", wording::skill(group.skill) + ": " + shared(group) + ".");
+        body += element("p", wording::skill(group.skill) + ": " + sharedIn(group) + ".");
         if (i < plans.size() && !plans[i].items.empty())
             body += itemLines(plans[i], names);
         else
@@ -120,7 +104,7 @@ std::string groupsPage(const practice::Grouping& grouping, std::span<const Lesso
         body += "</section>\n";
     }
     body += "</div>\n";
-    body += rest("Miss something that nobody else misses: ", grouping.alone, names);
+    body += rest("Miss something, and sit at no table: ", grouping.alone, names);
     body += rest("Nothing is said to be missed: ", grouping.nothing, names);
     body += rest("Too few answers to say: ", grouping.not_sure, names);
     body += element("p", kCaution, "caution");

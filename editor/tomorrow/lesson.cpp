@@ -7,6 +7,7 @@
 #include "content/exercise/in_accents.hpp"
 #include "content/practice/feature.hpp"
 #include "content/practice/mastery.hpp"
+#include "editor/look/wording.hpp"
 
 namespace wrenlet::desk {
 
@@ -53,7 +54,8 @@ std::set<std::string> wordsOf(const exercise::Item& item) {
 }
 
 std::vector<LessonItem> itemsFor(std::string_view skill, const pack::Pack& pack,
-                                 const Missed& missed, std::size_t most) {
+                                 const Missed& missed, std::size_t most,
+                                 std::span<const LessonItem> already = {}) {
     struct Candidate {
         const exercise::Item* item;
         std::vector<std::string> who;
@@ -73,6 +75,11 @@ std::vector<LessonItem> itemsFor(std::string_view skill, const pack::Pack& pack,
     std::vector<LessonItem> items;
     std::set<std::string> used, asked;
     std::map<std::string, std::size_t> on_sound;
+    for (const LessonItem& item : already) {
+        asked.insert(item.said.ask);
+        const exercise::Item* known = pack.item(item.item);
+        if (known != nullptr) used.merge(wordsOf(*known));
+    }
     // in passes, so that no one sound takes all the places while there are others; twice as many
     // of what somebody misses
     for (std::size_t may = 1; may <= 3 && items.size() < most; ++may)
@@ -85,7 +92,7 @@ std::vector<LessonItem> itemsFor(std::string_view skill, const pack::Pack& pack,
                             [&](const std::string& word) { return used.count(word) != 0; }))
                 continue;
             if (!exercise::holdsIn(speech::allAccents(), item, pack.vocabulary)) continue;
-            Aloud said = aloud(item, pack.vocabulary);
+            Aloud said = asking(item, pack.vocabulary).aloud;
             if (!asked.insert(said.ask).second) continue;
             used.insert(words.begin(), words.end());
             ++on_sound[item.turns_on.sound];
@@ -133,6 +140,45 @@ LessonTask tableTaskFor(const practice::SmallGroup& group, const pack::Pack& pac
             members.push_back(child);
     const Missed missed(members);
     return {group.skill, missed.in(group.skill), itemsFor(group.skill, pack, missed, most)};
+}
+
+std::string sharedIn(const practice::SmallGroup& group) {
+    std::vector<std::string> places;
+    for (const practice::SharedSound& sound : group.sounds) {
+        exercise::TurnsOn plain = sound.turns_on;
+        if (plain.position == exercise::Position::first ||
+            plain.position == exercise::Position::middle ||
+            plain.position == exercise::Position::last ||
+            plain.position == exercise::Position::rime)
+            plain.sound = inPlainLetters(plain.sound);
+        places.push_back(wording::place(plain) + " (" + std::to_string(sound.children.size()) +
+                         ")");
+    }
+    return wording::names(places, 4);
+}
+
+std::vector<LessonItem> moreItemsFor(std::string_view skill, const pack::Pack& pack,
+                                     std::span<const ChildProgress> children,
+                                     std::span<const LessonItem> already, std::size_t most) {
+    return itemsFor(skill, pack, Missed(children), most, already);
+}
+
+std::vector<std::string> skillsAsked(const pack::Pack& pack) {
+    std::set<std::string_view> there;
+    for (const exercise::Item& item : pack.items) there.insert(exercise::rowOf(item.skill).id);
+    std::vector<std::string> skills;
+    for (const exercise::SkillRow& row : exercise::skillTable())
+        if (there.count(row.id) != 0) skills.emplace_back(row.id);
+    return skills;
+}
+
+void hearThemIn(std::vector<LessonItem>& items, const pack::Pack& pack,
+                std::span<const ChildProgress> children) {
+    const Missed missed(children);
+    for (LessonItem& item : items)
+        if (const exercise::Item* known = pack.item(item.item))
+            item.listen_to =
+                missed.who({std::string(exercise::rowOf(known->skill).id), known->turns_on});
 }
 
 }  // namespace wrenlet::desk

@@ -15,24 +15,27 @@
 #include "content/pack/pack.hpp"
 #include "content/practice/groups.hpp"
 #include "content/practice/progress.hpp"
-#include "editor/tomorrow/aloud.hpp"
+#include "editor/look/asking.hpp"
 
 namespace wrenlet::desk {
 
 inline constexpr std::size_t kLessonTasks = 5;  // of about two minutes
 inline constexpr std::size_t kLessonItems = 5;  // a task
+inline constexpr std::size_t kTableItems = 8;   // of about a minute
 
 struct LessonItem {
     std::string item;  // its id in the pack
     Aloud said;
     std::vector<std::string> listen_to;  // children's ids who miss what it turns on
     double expected = 0;                 // share of right answers, of a child nothing is known of
+    bool operator==(const LessonItem&) const = default;
 };
 
 struct LessonTask {
     std::string skill;
     std::size_t missed_by = 0;      // children who miss something in it
     std::vector<LessonItem> items;  // harder ones last
+    bool operator==(const LessonTask&) const = default;
 };
 
 struct Lesson {
@@ -46,6 +49,25 @@ Lesson lessonFor(const pack::Pack& pack, std::span<const practice::ChildProgress
 /// Ten minutes at the small table with one group, in the same form: its skill alone, on the sounds
 /// that its children share.
 LessonTask tableTaskFor(const practice::SmallGroup& group, const pack::Pack& pack,
-                        std::span<const practice::ChildProgress> children, std::size_t most = 8);
+                        std::span<const practice::ChildProgress> children,
+                        std::size_t most = kTableItems);
+
+/// What a group shares, in the order of how many miss it: "first sound /k/ (3) and last sound /t/
+/// (2)", four at the most.
+std::string sharedIn(const practice::SmallGroup& group);
+
+/// What else could be asked of a skill: the best `most` items that are not of the words of those in
+/// `already`. An item is heard of the children in `children` alone.
+std::vector<LessonItem> moreItemsFor(std::string_view skill, const pack::Pack& pack,
+                                     std::span<const practice::ChildProgress> children,
+                                     std::span<const LessonItem> already, std::size_t most);
+
+/// The skills of which the pack has an item, in the table's order.
+std::vector<std::string> skillsAsked(const pack::Pack& pack);
+
+/// Says anew whom to listen to: those of `children` who miss what an item turns on. One that the
+/// pack does not have stays as it is.
+void hearThemIn(std::vector<LessonItem>& items, const pack::Pack& pack,
+                std::span<const practice::ChildProgress> children);
 
 }  // namespace wrenlet::desk

@@ -31,7 +31,10 @@ void DeskWindow::openClassroom(const std::filesystem::path& folder) {
 // A folder without class.json can be given one; one that cannot be read is left alone.
 void DeskWindow::openClassList() {
     const OpenedClass& opened = desk_.opened();
+    if (tomorrow_) tomorrow_->finish(surroundings_.now_ms());
     class_list_.reset();
+    tomorrow_.reset();
+    papers_.reset();
     class_place_ = {};
     std::error_code error;
     const std::filesystem::path& folder = opened.classroom.folder;
@@ -46,6 +49,11 @@ void DeskWindow::openClassList() {
         OpenClassList::Parts{bench.saving, bench.aside, bench.wake,
                              static_cast<std::uint64_t>(surroundings_.now_ms())});
     class_shown_ = class_list_->work().changes();
+    tomorrow_ = std::make_unique<TomorrowPlace>(
+        opened.classroom, TomorrowPlace::Parts{bench.saving, bench.looking, bench.aside, bench.wake,
+                                               surroundings_.open_outside});
+    papers_ = std::make_unique<PapersPlace>(
+        PapersPlace::Parts{bench.saving, bench.wake, surroundings_.open_outside});
 }
 
 // A pack, or the folder of a unit, while a unit is open; at the class list a zip is a school's
@@ -162,6 +170,8 @@ Spot DeskWindow::spot() const {
         case Place::klass:
             break;
     }
+    if (desk_.page() == Page::tomorrow && tomorrow_) return Spot::tomorrow;
+    if (desk_.page() == Page::papers && papers_) return Spot::papers;
     return desk_.page() == Page::child  ? Spot::child
            : desk_.page() == Page::list ? Spot::list
                                         : Spot::map;
@@ -200,6 +210,11 @@ void DeskWindow::step() {
     if (finder_) finder_->step();
     if (hand_out_) hand_out_->step(surroundings_.now_ms());
     if (class_list_) class_list_->step(surroundings_.now_ms());
+    if (tomorrow_) {
+        if (desk_.page() == Page::tomorrow) tomorrow_->begin(desk_.opened());
+        tomorrow_->step(desk_.opened(), surroundings_.now_ms());
+    }
+    if (papers_) papers_->step();
     const bool is_seen = place_ == Place::klass && desk_.page() != Page::list;
     if (class_list_ && is_seen && class_shown_ != class_list_->work().changes()) {
         class_shown_ = class_list_->work().changes();
@@ -215,11 +230,14 @@ std::optional<std::int64_t> DeskWindow::due() const {
     if (unit_) take(unit_->due());
     if (hand_out_) take(hand_out_->due());
     if (class_list_) take(class_list_->due());
+    if (tomorrow_) take(tomorrow_->due());
     return soonest;
 }
 
 void DeskWindow::undo(bool again) {
-    if (place_ == Place::klass) {
+    if (place_ == Place::klass && desk_.page() == Page::tomorrow && tomorrow_) {
+        again ? tomorrow_->redo() : tomorrow_->undo();
+    } else if (place_ == Place::klass) {
         if (class_list_) again ? class_list_->change().redo() : class_list_->change().undo();
     } else if (unit_) {
         unit_->change([again](UnitAtWork& work) { again ? work.redo() : work.undo(); });
@@ -230,6 +248,7 @@ void DeskWindow::finish() {
     if (booth_) booth_->finish();
     if (unit_) unit_->finish(surroundings_.now_ms());
     if (class_list_) class_list_->finish(surroundings_.now_ms());
+    if (tomorrow_) tomorrow_->finish(surroundings_.now_ms());
 }
 
 void DeskWindow::frame(float pixel_width, float pixel_height, float scale, const TypeAtlas& atlas) {
@@ -270,6 +289,10 @@ void DeskWindow::frame(float pixel_width, float pixel_height, float scale, const
                   class_list_.get(),
                   class_place_,
                   class_scroll_,
+                  tomorrow_.get(),
+                  tomorrow_scroll_,
+                  papers_.get(),
+                  papers_scroll_,
                   new_title_,
                   wishes,
                   {},
@@ -325,6 +348,10 @@ void DeskWindow::drawPlace(View& view) {
                 desk_.state() == ClassState::no_list)) {
         desk_.showList();
         drawClassListPage(view);
+    } else if (desk_.page() == Page::tomorrow && tomorrow_) {
+        drawTomorrowPage(view);
+    } else if (desk_.page() == Page::papers && papers_) {
+        drawPapersPage(view);
     } else if (desk_.state() != ClassState::ready) {
         drawEmptyPage(view);
     } else if (desk_.page() == Page::map) {
@@ -365,7 +392,10 @@ void DeskWindow::keys(View& view) {
         if (back || again) view.later([this, again] { undo(again); });
     }
     if (place_ == Place::klass && desk_.page() != Page::list && input::pressed(Key::escape))
-        view.wish([](Desk& desk) { desk.showMap(); });
+        view.wish([this](Desk& desk) {
+            const bool is_tomorrow = desk.page() == Page::tomorrow && tomorrow_ != nullptr;
+            if (!is_tomorrow || !tomorrow_->back()) desk.showMap();
+        });
 }
 
 }  // namespace wrenlet::desk

@@ -53,6 +53,7 @@ struct Surroundings {
     Packing packing = {};
     Trying trying = {};
     SettingsHome settings = {};
+    OpenOutside open_outside = {};  // none: nothing is shown outside
 };
 
 class DeskWindow {
@@ -89,6 +90,8 @@ class DeskWindow {
     OpenClassList* classList() { return class_list_.get(); }
     ClassListPlace& classPlace() { return class_place_; }
     BringPlace& bring() { return bring_; }
+    TomorrowPlace* tomorrow() { return tomorrow_.get(); }
+    PapersPlace* papers() { return papers_.get(); }
 
     /// Looks and saves as is due; whether something is still to be done, and when.
     void step();
@@ -136,6 +139,10 @@ class DeskWindow {
     std::uint64_t class_shown_ = 0;  // the change of the list that the map shows
     ClassListPlace class_place_;
     ClassListScroll class_scroll_;
+    std::unique_ptr<TomorrowPlace> tomorrow_;  // of the class
+    TomorrowScroll tomorrow_scroll_;
+    std::unique_ptr<PapersPlace> papers_;  // of the class
+    PapersScroll papers_scroll_;
     WordsPlace words_;
     WordsScroll words_scroll_;
     std::string new_title_;

@@ -37,7 +37,33 @@ void runNext(View& view, const NextStep& next) {
         case NextStep::Kind::gather:
             view.gather();
             break;
+        case NextStep::Kind::tomorrow:
+            view.wish([place = view.tomorrow](Desk& desk) {
+                desk.showTomorrow();
+                if (place->next(desk.opened(), desk.gathering().answers).kind ==
+                    TomorrowStep::Kind::plan)
+                    place->planAnew(desk.opened());
+            });
+            break;
     }
+}
+
+/// On the map, once something is missed, tomorrow comes next; the neediest child is one press away
+/// there.
+NextStep nextOf(const View& view) {
+    NextStep next = view.desk.next();
+    if (view.tomorrow == nullptr || view.desk.page() != Page::map ||
+        next.kind != NextStep::Kind::see_child)
+        return next;
+    const auto& rows = view.desk.map().rows;
+    const auto missing =
+        std::count_if(rows.begin(), rows.end(), [](const MapRow& row) { return row.missed > 0; });
+    const bool is_planned =
+        view.tomorrow->plan().isMade() &&
+        !view.tomorrow->isBehind(view.desk.opened(), view.desk.gathering().answers);
+    return {NextStep::Kind::tomorrow,
+            wording::counted(missing, "child misses", "children miss") + " something",
+            is_planned ? "See tomorrow" : "Plan tomorrow", 0};
 }
 
 void drawWordsFoot(View& view, const Area& foot) {
@@ -263,9 +289,12 @@ void drawFoot(View& view) {
         drawClassListFoot(view, foot);
         return;
     }
+    if (desk.page() == Page::tomorrow && view.tomorrow != nullptr)
+        return drawTomorrowFoot(view, foot);
+    if (desk.page() == Page::papers && view.papers != nullptr) return drawPapersFoot(view, foot);
     if (desk.state() == ClassState::no_folder) return;
 
-    const NextStep next = desk.next();
+    const NextStep next = nextOf(view);
     const Button way{"next", next.button, ButtonKind::filled, ""};
     const float width = std::max(150.f, buttonWidth(ui, way));
     const Area place{foot.right() - 16 - width, foot.y + 8, width, 40};

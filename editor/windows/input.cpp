@@ -67,6 +67,8 @@ ImGuiKey imguiKey(Key key) {
             return ImGuiKey_K;
         case Key::l:
             return ImGuiKey_L;
+        case Key::p:
+            return ImGuiKey_P;
         case Key::s:
             return ImGuiKey_S;
         default:

@@ -39,6 +39,16 @@ LastEdit lastEditOf(OpenClassList& list) {
             [&list](bool again) { again ? list.change().redo() : list.change().undo(); }};
 }
 
+LastEdit lastEditOf(TomorrowPlace& place) {
+    const PlanHistory& history = place.work().history();
+    return {history.lastDone(),
+            history.canRedo(),
+            true,
+            place.isSaved(),
+            place.savedAt(),
+            [&place](bool again) { again ? place.redo() : place.undo(); }};
+}
+
 float drawLastEdit(View& view, const Area& foot, float right, const LastEdit& edit) {
     Ui& ui = view.ui;
     float x = foot.x + 16;

@@ -25,5 +25,6 @@ float drawLastEdit(View& view, const Area& foot, float right, const LastEdit& ed
 
 LastEdit lastEditOf(OpenUnit& unit);
 LastEdit lastEditOf(OpenClassList& list);
+LastEdit lastEditOf(TomorrowPlace& place);
 
 }  // namespace wrenlet::desk

@@ -11,13 +11,17 @@ float drawPageButtons(View& view) {
         Page page;
         const char* name;
         void (*show)(Desk&);
-    } pages[] = {{Page::child, "Child", [](Desk& desk) { desk.showChild(); }},
+    } pages[] = {{Page::papers, "Papers", [](Desk& desk) { desk.showPapers(); }},
+                 {Page::tomorrow, "Tomorrow", [](Desk& desk) { desk.showTomorrow(); }},
+                 {Page::child, "Child", [](Desk& desk) { desk.showChild(); }},
                  {Page::map, "Map", [](Desk& desk) { desk.showMap(); }},
                  {Page::list, "List", [](Desk& desk) { desk.showList(); }}};
     float x = view.width - 16;
     for (const auto& page : pages) {
-        const bool has_any = page.page == Page::list ? view.class_list != nullptr
-                                                     : !view.desk.opened().children.empty();
+        const bool needs_list = page.page != Page::map && page.page != Page::child;
+        const bool needs_children = page.page != Page::list;
+        const bool has_any = (!needs_list || view.class_list != nullptr) &&
+                             (!needs_children || !view.desk.opened().children.empty());
         if (!has_any) continue;
         const Button way{std::string("page:") + page.name, page.name,
                          view.desk.page() == page.page ? ButtonKind::on : ButtonKind::outlined};

@@ -5,7 +5,7 @@
 
 namespace wrenlet::desk {
 
-/// Draws List, Map and Child at the right end. Returns their left edge.
+/// Draws List, Map, Child, Tomorrow and Papers at the right end. Returns their left edge.
 float drawPageButtons(View& view);
 
 /// A bar for what is out of view: steps of whole rows or columns. Returns the new first one.

@@ -1,7 +1,9 @@
 #include "editor/windows/platform.hpp"
 
 #include <memory>
+#include <system_error>
 
+#include "editor/paper/papers.hpp"
 #include "editor/windows/input.hpp"
 
 namespace wrenlet::desk {
@@ -71,6 +73,8 @@ Key keyOf(SDL_Keycode code) {
             return Key::k;
         case SDLK_l:
             return Key::l;
+        case SDLK_p:
+            return Key::p;
         case SDLK_s:
             return Key::s;
         case SDLK_v:
@@ -157,6 +161,12 @@ void Platform::take(const SDL_Event& event, int width, int height, float pixels_
 void Platform::endFrame() {
     if (lifting_) input::lift();
     lifting_ = false;
+}
+
+bool Platform::openOutside(const std::filesystem::path& file) {
+    std::error_code error;
+    const std::filesystem::path whole = std::filesystem::absolute(file, error);
+    return !error && SDL_OpenURL(fileAddress(whole).c_str()) == 0;
 }
 
 }  // namespace wrenlet::desk

@@ -21,6 +21,9 @@ class Platform {
     /// pixels, `pixels_per_point` what a mouse position is multiplied by.
     void take(const SDL_Event& event, int width, int height, float pixels_per_point, Heard& heard);
 
+    /// Shows a file with the system's own program for it; false when there is none.
+    static bool openOutside(const std::filesystem::path& file);
+
     bool isFinger() const { return is_finger_; }
     /// After each frame: a lifted finger leaves the glass.
     void endFrame();

@@ -140,7 +140,8 @@ int runDesk(const DeskOptions& options, std::ostream& err) {
                                     bench->clips.get()}}
                : Packing{},
          trying,
-         {own.empty() ? own : own / "settings.json", &devices, own}});
+         {own.empty() ? own : own / "settings.json", &devices, own},
+         Platform::openOutside});
     if (!options.unit.empty()) window.openUnit(options.classroom / "units" / options.unit);
     Platform platform;
     for (Platform::Heard heard; !heard.closed;) {

@@ -23,7 +23,7 @@ float drawAsked(View& view, const exercise::Item& item, float x, float y, float 
     Ui& ui = view.ui;
     const exercise::Vocabulary& vocabulary = view.unit->look().vocabulary;
     const float from = y;
-    y += ui.paragraph(Type::strong, x, y, width, kInk, prompt(item, vocabulary)) + 8;
+    y += ui.paragraph(Type::strong, x, y, width, kInk, asking(item, vocabulary).read) + 8;
     for (const ChoiceLine& line : choiceLines(item, vocabulary)) {
         if (line.is_right) {
             ui.disc(x + 8, y + 10, 8, kDeep);

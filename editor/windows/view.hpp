@@ -15,7 +15,9 @@
 #include "editor/handout/hand_out_place.hpp"
 #include "editor/help/spot.hpp"
 #include "editor/look/layout.hpp"
+#include "editor/paper/papers_place.hpp"
 #include "editor/settings/settings_place.hpp"
+#include "editor/tomorrow/tomorrow_place.hpp"
 #include "editor/tryout/finder.hpp"
 #include "editor/tryout/try_place.hpp"
 #include "editor/unit/words_place.hpp"
@@ -80,6 +82,19 @@ struct ClassListScroll {
     std::string seen;
 };
 
+/// What the tables and the sheet were last scrolled to.
+struct TomorrowScroll {
+    std::string table;
+    std::size_t row = 0;
+    bool choosing = false;  // what could be asked as well was in view
+};
+
+/// Which child the list of papers was last scrolled to, and how high its cards were.
+struct PapersScroll {
+    std::size_t seen = static_cast<std::size_t>(-1);
+    float height = 0;  // u
+};
+
 /// Which child and skill the list of sounds was last scrolled to.
 struct SoundsScroll {
     std::size_t child = 0;
@@ -110,6 +125,10 @@ struct View {
     OpenClassList* class_list;  // null: no classroom is open, or its list cannot be read
     ClassListPlace& class_place;
     ClassListScroll& class_scroll;
+    TomorrowPlace* tomorrow = nullptr;  // null: no class list is open
+    TomorrowScroll& tomorrow_scroll;
+    PapersPlace* papers = nullptr;  // the same
+    PapersScroll& papers_scroll;
     std::string& new_title;  // of a unit to be made
     std::vector<std::function<void(Desk&)>>& wishes;
     std::function<void()> gather;  // look into the classroom folder again
@@ -148,6 +167,11 @@ void drawEmptyPage(View& view);
 void drawClassListPage(View& view);
 void drawClassListPane(View& view, const Area& area);  // the child in hand
 void drawClassListFoot(View& view, const Area& foot);
+void drawTomorrowPage(View& view);
+void drawTomorrowSheet(View& view, const Area& area);  // the table or the lesson in hand
+void drawTomorrowFoot(View& view, const Area& foot);
+void drawPapersPage(View& view);
+void drawPapersFoot(View& view, const Area& foot);
 void drawWordsPage(View& view);
 void drawBringPage(View& view);
 void drawBringFoot(View& view, const Area& foot);

@@ -65,5 +65,7 @@ class Room {
 
 /// Settings and Help, over an open unit. False when one could not be drawn.
 bool sheetPictures(Room& room, const std::filesystem::path& folder, DeskOptions options);
+/// Tomorrow and Papers. The same.
+bool tomorrowPictures(Room& room, const std::filesystem::path& folder, DeskOptions options);
 
 }  // namespace wrenlet::desk

@@ -28,7 +28,11 @@ class Seat {
                            },
                            [this] { return now_ms_; }, nullptr, bench,
                            [this](const pack::VoiceNeed& need) { heard_.push_back(need); }, sound,
-                           packing, trying, settings}) {
+                           packing, trying, settings,
+                           [this](const std::filesystem::path& file) {
+                               shown_outside_.push_back(file);
+                               return true;
+                           }}) {
         REQUIRE(atlas_.build({}, 1).ok());
         frame();
         frame();
@@ -125,12 +129,14 @@ class Seat {
     }
     int gathered() const { return gathered_; }
     const std::vector<pack::VoiceNeed>& heard() const { return heard_; }
+    const std::vector<std::filesystem::path>& shownOutside() const { return shown_outside_; }
 
   private:
     float width_, height_;
     int gathered_ = 0;
     std::int64_t now_ms_ = demo::kNowMs;
     std::vector<pack::VoiceNeed> heard_;
+    std::vector<std::filesystem::path> shown_outside_;
     ImGuiHome home_;
     TypeAtlas atlas_;
     DeskWindow window_;

@@ -170,6 +170,44 @@ TEST_CASE("Groups: in any class each child stands once, in a group of one shared
     }
 }
 
+TEST_CASE("Groups: whom the teacher put at a table stays there, also who misses nothing in it") {
+    std::vector<ChildProgress> children = threeKinds();
+    children.push_back(child("steady", {line("phoneme.first", "k", Standing::steady)}));
+    children.push_back(child("unplayed", {}));
+    std::vector<SmallGroup> hers = groupsOf(children).groups;
+    const auto tableOf = [&](const std::string& id) {
+        return std::find_if(hers.begin(), hers.end(), [&](const SmallGroup& group) {
+            return std::find(group.children.begin(), group.children.end(), id) !=
+                   group.children.end();
+        });
+    };
+    // "c0" is to sit with "c1", and two who miss nothing beside "c2"; a fifth child may stand there
+    auto& from = tableOf("c0")->children;
+    from.erase(std::find(from.begin(), from.end(), "c0"));
+    tableOf("c1")->children.push_back("c0");
+    tableOf("c1")->placed.push_back("c0");
+    for (const char* id : {"steady", "unplayed"}) {
+        tableOf("c2")->children.push_back(id);
+        tableOf("c2")->placed.push_back(id);
+    }
+    const std::size_t many = tableOf("c1")->children.size();
+    Grouping next = groupsOf(children, hers);
+    CHECK(together(next, "c0", "c1"));
+    CHECK(groupOf(next, "c1")->children.size() == many);
+    CHECK(groupOf(next, "c0")->placed == std::vector<std::string>{"c0"});
+    CHECK(together(next, "steady", "c2"));
+    CHECK(together(next, "unplayed", "c2"));
+    CHECK(next.nothing.empty());
+    CHECK(next.not_sure.empty());
+    // and goes back among the others when that table is no more
+    for (ChildProgress& one : children)
+        if (misses(one, "phoneme.last")) one.lines.clear();
+    next = groupsOf(children, next.groups);
+    CHECK(groupOf(next, "steady") == nullptr);
+    CHECK(std::find(next.nothing.begin(), next.nothing.end(), "steady") != next.nothing.end());
+    CHECK(std::find(next.not_sure.begin(), next.not_sure.end(), "unplayed") != next.not_sure.end());
+}
+
 TEST_CASE("Groups: as she puts them, the sounds shared are worked out anew") {
     const std::vector<ChildProgress> children = threeKinds();
     const std::vector<std::string> hers = {"c1", "c0", "c3", "c0", "gone"};

@@ -74,7 +74,7 @@ TEST_CASE("Lesson: items turn on what is missed, say whom to listen to, and grow
         for (const LessonItem& one : task.items) {
             const exercise::Item* item = starter().item(one.item);
             REQUIRE(item != nullptr);
-            CHECK(one.said == aloud(*item, starter().vocabulary));
+            CHECK(one.said == asking(*item, starter().vocabulary).aloud);
             CHECK(asked.insert(one.said.ask).second);
         }
     }

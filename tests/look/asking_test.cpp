@@ -1,5 +1,6 @@
-// What is asked aloud, and its answer, against sentences written by hand for the starter's words.
-#include "editor/tomorrow/aloud.hpp"
+// What is read at the desk, asked aloud, and its answer, against sentences written by hand for the
+// starter's words.
+#include "editor/look/asking.hpp"
 
 #include <doctest/doctest.h>
 
@@ -68,7 +69,7 @@ constexpr std::array<Row, 33> kRows{{
 TEST_CASE("Aloud: each skill is asked and answered as a teacher would") {
     std::map<std::string, std::set<std::pair<std::string, std::string>>> said;
     for (const exercise::Item& item : starter().items) {
-        const Aloud one = aloud(item, starter().vocabulary);
+        const Aloud one = asking(item, starter().vocabulary).aloud;
         said[std::string(exercise::rowOf(item.skill).id)].insert({one.ask, one.answer});
     }
     for (const exercise::SkillRow& row : exercise::skillTable()) {
@@ -80,13 +81,35 @@ TEST_CASE("Aloud: each skill is asked and answered as a teacher would") {
     }
 }
 
+TEST_CASE("Asking: to read, sounds stand in slashes and words in quotes") {
+    std::map<std::string, std::set<std::string>> read;
+    for (const exercise::Item& item : starter().items)
+        read[std::string(exercise::rowOf(item.skill).id)].insert(
+            asking(item, starter().vocabulary).read);
+    for (const exercise::SkillRow& row : exercise::skillTable()) {
+        CAPTURE(std::string(row.id));
+        CHECK_FALSE(read[std::string(row.id)].empty());
+        CHECK(read[std::string(row.id)].count("") == 0);
+    }
+    const auto has = [&](const char* skill, const char* text) {
+        CHECK_MESSAGE(read[skill].count(text) == 1, text);
+    };
+    has("sentence.count", "How many words are in \"The frog can hop.\"?");
+    has("compound.delete", "Say \"rainbow\" without \"bow\": which word is it?");
+    has("phoneme.substitute", "Say \"coat\" with /ɡ/ for /k/: which word is it?");
+    has("phoneme.blend", "Which word is n + ɛ + s + t?");
+    has("phoneme.segment", "How many sounds are in \"leaf\"?");
+    has("onset-rime.rhyme-sort", "Which one rhymes with \"hat\"?");
+    has("letter.build", "Which word do the letters c + a + t make?");
+}
+
 // The oracle is the dictionary itself: what the word in the question begins and ends with.
 TEST_CASE("Aloud: first and last sounds are those that the dictionary gives the word") {
     int asked = 0;
     for (const exercise::Item& item : starter().items) {
         const std::string_view skill = exercise::rowOf(item.skill).id;
         if (skill != "phoneme.first" && skill != "phoneme.last") continue;
-        const Aloud one = aloud(item, starter().vocabulary);
+        const Aloud one = asking(item, starter().vocabulary).aloud;
         const std::size_t in = one.ask.find(" in ");
         const std::string word = one.ask.substr(in + 4, one.ask.size() - in - 5);
         const exercise::Word* found = nullptr;
