@@ -30,6 +30,8 @@ needs() {
     module  libebur128  libebur128-dev        libebur128-devel    libebur128
     module  sndfile     libsndfile1-dev       libsndfile-devel    libsndfile
     module  samplerate  libsamplerate0-dev    libsamplerate-devel libsamplerate
+    module  soxr        libsoxr-dev           soxr-devel          libsoxr
+    module  ogg         libogg-dev            libogg-devel        libogg
     module  libexif     libexif-dev           libexif-devel       libexif
     other   -           libpocketsphinx-dev   pocketsphinx-devel  -
     other   -           pocketsphinx-en-us    pocketsphinx-models -

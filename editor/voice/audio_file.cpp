@@ -1,7 +1,9 @@
 #include "editor/voice/audio_file.hpp"
 
+#include <ogg/ogg.h>
 #include <samplerate.h>
 #include <sndfile.h>
+#include <soxr.h>
 
 #include <algorithm>
 #include <cmath>
@@ -11,6 +13,7 @@
 
 #include "content/common/files.hpp"
 #include "editor/voice/recording.hpp"
+#include "editor/voice/tiny_as_none.hpp"
 
 namespace wrenlet::desk {
 namespace {
@@ -106,21 +109,35 @@ bool promisesMore(std::string_view bytes) {
     return false;
 }
 
-Pcm converted(const Pcm& clip, int rate, int converter) {
-    if (clip.rate == rate || clip.samples.empty()) return {clip.samples, rate};
+/// Silence at that rate, as long as the clip.
+Pcm roomFor(const Pcm& clip, int rate) {
     const double ratio = static_cast<double>(rate) / clip.rate;
-    Pcm out{std::vector<float>(static_cast<std::size_t>(
+    return {std::vector<float>(static_cast<std::size_t>(
                 std::ceil(static_cast<double>(clip.samples.size()) * ratio))),
             rate};
-    SRC_DATA data{};
-    data.data_in = clip.samples.data();
-    data.data_out = out.samples.data();
-    data.input_frames = static_cast<long>(clip.samples.size());
-    data.output_frames = static_cast<long>(out.samples.size());
-    data.src_ratio = ratio;
-    src_simple(&data, converter, 1);
-    out.samples.resize(static_cast<std::size_t>(data.output_frames_gen));
-    return out;
+}
+
+/// The number that an OGG stream bears is drawn at random; a clip is a stream alone, and the same
+/// sound shall give the same bytes.
+std::string numberedAlike(const std::string& bytes) {
+    constexpr std::size_t kNumberAt = 14, kNumberBytes = 4;  // of a page's head, RFC 3533
+    ogg_sync_state pages;
+    ogg_sync_init(&pages);
+    char* const room = ogg_sync_buffer(&pages, static_cast<long>(bytes.size()));
+    std::memcpy(room, bytes.data(), bytes.size());
+    ogg_sync_wrote(&pages, static_cast<long>(bytes.size()));
+    std::string alike;
+    alike.reserve(bytes.size());
+    for (ogg_page page; ogg_sync_pageout(&pages, &page) == 1;) {
+        std::memset(page.header + kNumberAt, 0, kNumberBytes);
+        ogg_page_checksum_set(&page);
+        alike.append(reinterpret_cast<const char*>(page.header),
+                     static_cast<std::size_t>(page.header_len));
+        alike.append(reinterpret_cast<const char*>(page.body),
+                     static_cast<std::size_t>(page.body_len));
+    }
+    ogg_sync_clear(&pages);
+    return alike;
 }
 
 /// The bytes of a file of one channel that `write` fills; it returns whether it wrote all.
@@ -173,20 +190,41 @@ Result<Pcm> decodeTake(std::string bytes, std::string_view name) {
 }
 
 Pcm atRate(const Pcm& clip, int rate) {
-    return converted(clip, rate, SRC_SINC_MEDIUM_QUALITY);
+    if (clip.rate == rate || clip.samples.empty()) return {clip.samples, rate};
+    Pcm out = roomFor(clip, rate);
+    const soxr_quality_spec_t quality = soxr_quality_spec(SOXR_HQ, 0);
+    std::size_t made = 0;
+    soxr_oneshot(clip.rate, rate, 1, clip.samples.data(), clip.samples.size(), nullptr,
+                 out.samples.data(), out.samples.size(), &made, nullptr, &quality, nullptr);
+    out.samples.resize(made);
+    return out;
 }
 
 Pcm roughlyAtRate(const Pcm& clip, int rate) {
-    return converted(clip, rate, SRC_SINC_FASTEST);
+    if (clip.rate == rate || clip.samples.empty()) return {clip.samples, rate};
+    Pcm out = roomFor(clip, rate);
+    SRC_DATA data{};
+    data.data_in = clip.samples.data();
+    data.data_out = out.samples.data();
+    data.input_frames = static_cast<long>(clip.samples.size());
+    data.output_frames = static_cast<long>(out.samples.size());
+    data.src_ratio = static_cast<double>(rate) / clip.rate;
+    src_simple(&data, SRC_SINC_FASTEST, 1);
+    out.samples.resize(static_cast<std::size_t>(data.output_frames_gen));
+    return out;
 }
 
 Result<std::string> encodeOgg(const Pcm& clip) {
-    return encoded(clip.rate, SF_FORMAT_OGG | SF_FORMAT_VORBIS, [&](SNDFILE* file) {
-        double quality = kVorbisQuality;
-        sf_command(file, SFC_SET_VBR_ENCODING_QUALITY, &quality, sizeof quality);
-        const auto frames = static_cast<sf_count_t>(clip.samples.size());
-        return sf_writef_float(file, clip.samples.data(), frames) == frames;
-    });
+    const TinyAsNone quick;
+    Result<std::string> bytes =
+        encoded(clip.rate, SF_FORMAT_OGG | SF_FORMAT_VORBIS, [&](SNDFILE* file) {
+            double quality = kVorbisQuality;
+            sf_command(file, SFC_SET_VBR_ENCODING_QUALITY, &quality, sizeof quality);
+            const auto frames = static_cast<sf_count_t>(clip.samples.size());
+            return sf_writef_float(file, clip.samples.data(), frames) == frames;
+        });
+    if (!bytes.ok()) return bytes;
+    return numberedAlike(bytes.value());
 }
 
 // By whole numbers: libsndfile would scale floats by one step less than full scale, and a take of

@@ -7,6 +7,7 @@ void unregister_cmu_us_rms(cst_voice* voice);
 }
 
 #include <algorithm>
+#include <cstdlib>
 #include <mutex>
 #include <string>
 
@@ -27,6 +28,9 @@ using Kind = VoiceNeed::Kind;
 constexpr float kWordStretch = 1.25f;
 constexpr float kHeldStretch = 1.6f;
 constexpr float kSentenceStretch = 1.1f;
+// flite takes the breath in a voice from the C library's random numbers; begun anew for each clip,
+// it does not depend on what was said before.
+constexpr unsigned kBreath = 1;
 constexpr double kMargin = 0.04;  // s of quiet left around what is said
 
 struct Segment {
@@ -150,6 +154,7 @@ struct DemoVoice::Engine {
 
     Said sayPhones(const std::string& word, const std::string& said_as, float stretch) const {
         const std::lock_guard alone(mutex);
+        std::srand(kBreath);
         feat_set_float(voice->features, "duration_stretch", stretch);
         cst_utterance* utterance = new_utterance();
         cst_item* token = relation_append(utt_relation_create(utterance, "Token"), nullptr);
@@ -164,6 +169,7 @@ struct DemoVoice::Engine {
 
     Said sayText(const std::string& text) const {
         const std::lock_guard alone(mutex);
+        std::srand(kBreath);
         feat_set_float(voice->features, "duration_stretch", kSentenceStretch);
         const Utterance done(flite_synth_text(text.c_str(), voice));
         return heard(done.get());

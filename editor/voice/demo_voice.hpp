@@ -18,8 +18,8 @@ class DemoVoice {
     DemoVoice& operator=(const DemoVoice&) = delete;
 
     /// The clip at kClipRate and its loudness. A stop alone is cut from between two vowels, so that
-    /// no vowel is added to it; a sound that can be held is held. Empty when it can't be said. May
-    /// be called from several threads.
+    /// no vowel is added to it; a sound that can be held is held. Empty when it can't be said. The
+    /// same need gives the same clip, in whatever order; may be called from several threads.
     Pcm say(const pack::VoiceNeed& need) const;
 
   private:

@@ -80,4 +80,23 @@ TEST_CASE("Made ahead: the next pack takes the clips of the one before, byte for
     CHECK(second.value().clips.size() > first.value().clips.size());
 }
 
+TEST_CASE("A unit gives the same pack to the byte, on one processor as on three") {
+    Room room;
+    room.add("cat cap dog duck rainbow");
+    const Workbench& bench = room.unit->bench();
+    const BuildCall call{room.unit->unit(),
+                         UnitPlaces::beside(room.unit->folder().file(), bench.pictures),
+                         pack::Classroom{room.unit->folder().folder}};
+    std::string packs[2];
+    for (const unsigned threads : {1u, 3u}) {
+        BuildProgress progress;
+        const auto built = buildNext(call, bench.known.lexicon(), bench.blocked,
+                                     ClipMaking{library().voice, threads}, progress);
+        REQUIRE(built);
+        REQUIRE(built->isGood());
+        packs[threads == 1] = built->bytes;
+    }
+    CHECK(packs[0] == packs[1]);
+}
+
 }  // namespace wrenlet::desk

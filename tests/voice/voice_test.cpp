@@ -165,6 +165,38 @@ TEST_CASE("Audio files: an encoded clip keeps its length to the frame") {
 }
 
 // The truth is known because the two are laid end to end: a consonant alone, then an "uh" alone.
+// soxr's own header gives 20 bits for its high quality: 120 dB.
+TEST_CASE("Another rate leaves a sine a sine, with nothing beside it down to 100 dB") {
+    Pcm low;
+    low.rate = 16'000;
+    constexpr double kHertz = 3'000, kPeak = 0.5;
+    for (int i = 0; i < low.rate; ++i)
+        low.samples.push_back(static_cast<float>(kPeak * std::sin(2 * kPi * kHertz * i / low.rate)));
+    const Pcm high = atRate(low, 48'000);
+    double beside = 0, of = 0;
+    for (std::size_t i = 4'800; i + 4'800 < high.samples.size(); ++i) {
+        const double due = kPeak * std::sin(2 * kPi * kHertz * static_cast<double>(i) / high.rate);
+        of += due * due;
+        beside += (high.samples[i] - due) * (high.samples[i] - due);
+    }
+    CHECK(10 * std::log10(beside / of) < -100);
+}
+
+TEST_CASE("The same sound gives the same file, and the demo voice says a word alike every time") {
+    const speech::Lexicon lexicon = fixtures::dictionary();
+    const DemoVoice voice(lexicon);
+    const Pcm once = voice.say(word("cat"));
+    voice.say(word("dog"));
+    const Pcm again = voice.say(word("cat"));
+    CHECK(once.samples == again.samples);
+    const auto first = encodeOgg(once), second = encodeOgg(again);
+    REQUIRE(first.ok());
+    CHECK(first.value() == second.value());
+    const auto back = decodeTake(first.value(), "clip.ogg");
+    REQUIRE(back.ok());
+    CHECK(back.value().samples.size() == once.samples.size());
+}
+
 TEST_CASE("Demo voice: the whole of an added vowel is marked and cut off") {
     const DemoVoice voice(fixtures::dictionary());
     const auto said = [&](speech::Phoneme phoneme, speech::Stress stress) {
