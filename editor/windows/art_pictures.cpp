@@ -73,9 +73,13 @@ ImTextureID ArtPictures::picture(std::string_view name, int pixels) {
 
 ImTextureID ArtPictures::drawn(const std::filesystem::path& png) {
     if (newest_.first != png) {
-        const SurfacePtr surface(IMG_Load(png.string().c_str()));
-        newest_ = {png, TexturePtr(surface ? SDL_CreateTextureFromSurface(target_, surface.get())
-                                           : nullptr)};
+        const SurfacePtr read(IMG_Load(png.string().c_str()));
+        const SurfacePtr plain(
+            read ? SDL_ConvertSurfaceFormat(read.get(), SDL_PIXELFORMAT_ARGB8888, 0) : nullptr);
+        newest_ = {
+            png, TexturePtr(plain ? SDL_CreateTextureFromSurface(target_, plain.get()) : nullptr)};
+        // a whole screen, through which nothing shines
+        if (newest_.second) SDL_SetTextureBlendMode(newest_.second.get(), SDL_BLENDMODE_NONE);
     }
     return reinterpret_cast<ImTextureID>(newest_.second.get());
 }

@@ -5,6 +5,7 @@
 #include <imgui.h>
 
 #include <memory>
+#include <vector>
 
 namespace wrenlet::desk {
 
@@ -22,8 +23,12 @@ class Renderer {
     void draw(const ImDrawData& frame);
 
   private:
+    void triangles(const ImDrawList& list, const ImDrawCmd& command, int from, int count);
+    void inBoxes(const ImDrawList& list, const ImDrawCmd& command);
+
     SDL_Renderer* target_;
     TexturePtr atlas_;
+    std::vector<ImDrawIdx> indices_;  // of one call
 };
 
 }  // namespace wrenlet::desk

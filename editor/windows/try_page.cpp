@@ -28,6 +28,18 @@ Area tabletIn(const Area& room, bool upright) {
             height + 2 * kBezel};
 }
 
+/// Where the picture of a question stands on the glass: pixel by pixel where it was drawn for it.
+/// The one before stays until the new one is there, in its own shape.
+Area stillIn(const Area& glass, const ShownStill& still, float scale) {
+    const float width = float(still.width) / scale, height = float(still.height) / scale;
+    const float share = std::min(glass.width / width, glass.height / height);
+    const bool is_for_it = std::abs(share - 1) * std::max(width, height) * scale <= 1;
+    const float size = is_for_it ? 1 : share;
+    const auto snapped = [scale](float u) { return std::floor(u * scale + 0.5f) / scale; };
+    return {snapped(glass.middleX() - width * size / 2),
+            snapped(glass.middleY() - height * size / 2), width * size, height * size};
+}
+
 void drawSign(Ui& ui, const Area& glass, const std::string& text) {
     const float wide = ui.width(Type::strong, text) + 32;
     const Area sign{std::floor(glass.middleX() - wide / 2), glass.bottom() - 52, wide, 40};
@@ -50,12 +62,7 @@ void drawTablet(View& view, const Area& tablet) {
                                     ? nullptr
                                     : view.pictures->drawn(still->png);
     if (texture != nullptr) {
-        // the one before stays until the new one is drawn, in its own shape
-        const float share =
-            std::min(glass.width / float(still->width), glass.height / float(still->height));
-        const float width = float(still->width) * share, height = float(still->height) * share;
-        ui.picture(texture,
-                   {glass.middleX() - width / 2, glass.middleY() - height / 2, width, height});
+        ui.picture(texture, stillIn(glass, *still, ui.scale()));
     } else if (still == nullptr || still->problems.empty()) {
         ui.text(Type::body, glass.middleX(), glass.middleY(), kSoft, "One moment\u2026",
                 Align::middle);
