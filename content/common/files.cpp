@@ -48,6 +48,14 @@ Problem cannotWrite(const std::filesystem::path& path, int error) {
     if (error == ENOSPC)
         return {name, "The disk is full; the file from before still stands.",
                 "Make some room and try again."};
+#ifdef EDQUOT
+    const bool is_quota = error == EDQUOT;
+#else
+    const bool is_quota = false;
+#endif
+    if (error == EFBIG || is_quota)
+        return {name, "There is not enough room for this file; the file from before still stands.",
+                "Make some room, or choose another place, and try again."};
     return {name, std::string("This file cannot be written (") + std::strerror(error) + ").",
             "Check that the folder is there and may be written to."};
 }
