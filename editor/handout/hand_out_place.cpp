@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <system_error>
 
 namespace wrenlet::desk {
 
@@ -25,11 +26,19 @@ HandOutPlace::HandOutPlace(const OpenUnit& unit, pack::Classroom classroom, Part
       classroom_(std::move(classroom)),
       parts_(std::move(parts)),
       newest_(parts_.building, parts_.wake),
-      packs_(packsOf(classroom_, unit.unit().id)) {}
+      packs_(packsOf(classroom_, unit.unit().id)) {
+    lookAtFolder();
+}
 
 HandOutPlace::~HandOutPlace() {
     stop();
     newest_.wait();
+}
+
+void HandOutPlace::lookAtFolder() {
+    std::error_code error;
+    folder_ = {std::filesystem::is_directory(classroom_.folder, error), {}};
+    if (folder_.is_here) folder_.free_bytes = parts_.free(classroom_.folder);
 }
 
 const BuiltPack* HandOutPlace::built() const {
@@ -79,6 +88,7 @@ void HandOutPlace::step(std::int64_t now_ms) {
         built_ = std::move((*made)->pack);
         built_changes_ = (*made)->changes;
         progress_.reset();
+        lookAtFolder();
     }
 }
 
@@ -91,12 +101,14 @@ void HandOutPlace::handOut() {
         built_.reset();
     }
     packs_ = packsOf(classroom_, unit_.unit().id);
+    lookAtFolder();
 }
 
 void HandOutPlace::goBackTo(const std::string& file) {
     const Result<Done> done = desk::goBackTo(file, classroom_);
     problems_ = done.problems();
     if (done.ok()) handed_out_ = file;
+    lookAtFolder();
 }
 
 }  // namespace wrenlet::desk

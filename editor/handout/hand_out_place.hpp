@@ -32,6 +32,7 @@ class HandOutPlace {
         Aside& building;
         ClipMaking making;
         std::function<void()> wake;
+        FreeBytes free = freeBytesOf;
     };
     HandOutPlace(const OpenUnit& unit, pack::Classroom classroom, Parts parts);
     ~HandOutPlace();
@@ -53,6 +54,14 @@ class HandOutPlace {
     /// The pack that was handed out or gone back to here; empty: none.
     const std::string& handedOut() const { return handed_out_; }
     StickPlace& stick() { return stick_; }
+
+    /// The classroom folder when it was last looked at: a stick may have been pulled out.
+    struct FolderSeen {
+        bool is_here = false;
+        std::optional<std::uint64_t> free_bytes = {};  // none: not known
+    };
+    const FolderSeen& folder() const { return folder_; }
+    void lookAtFolder();
 
     /// Takes what was made. Where clips are kept on a shelf, the pack is also made ahead, once the
     /// unit has been left alone for kQuietMs, so that she does not wait for it later.
@@ -79,6 +88,7 @@ class HandOutPlace {
     std::vector<Problem> problems_;
     std::string handed_out_;
     StickPlace stick_;
+    FolderSeen folder_;
     std::uint64_t seen_changes_ = 0;          // of the unit, at the last step
     std::optional<std::int64_t> changed_ms_;  // when they were seen; none: made ahead since
 };

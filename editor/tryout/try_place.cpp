@@ -8,6 +8,7 @@
 
 #include "content/common/files.hpp"
 #include "content/exercise/phrases.hpp"
+#include "editor/tryout/tried.hpp"
 #include "editor/voice/audio_file.hpp"
 
 namespace wrenlet::desk {
@@ -38,13 +39,16 @@ TryPlace::TryPlace(OpenUnit& unit, Parts parts)
       parts_(std::move(parts)),
       stills_(parts_.drawing, parts_.wake),
       plays_(parts_.playing, parts_.wake),
-      sounds_(parts_.saying, parts_.wake) {
+      sounds_(parts_.saying, parts_.wake),
+      tried_(openTried(triedFile())),
+      kept_(tried_) {
     std::error_code error;
     std::filesystem::create_directories(parts_.folder, error);
 }
 
 TryPlace::~TryPlace() {
     *closing_ = true;
+    if (tried_ != kept_ && unit_.canChange()) (void)keepTried(triedFile(), tried_);
     while (plays_.isBusy()) {  // it may be about to open its window
         parts_.game.stop();
         std::this_thread::sleep_for(std::chrono::milliseconds(10));
@@ -53,6 +57,10 @@ TryPlace::~TryPlace() {
     stills_.wait();
     std::error_code error;
     std::filesystem::remove_all(parts_.folder, error);
+}
+
+std::filesystem::path TryPlace::triedFile() const {
+    return unit_.folder().folder / "tried.json";
 }
 
 const SkillLook* TryPlace::skillLook() const {

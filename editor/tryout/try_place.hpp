@@ -109,6 +109,7 @@ class TryPlace {
     };
     void clamp();
     UnitPlaces places() const;
+    std::filesystem::path triedFile() const;
 
     OpenUnit& unit_;
     Parts parts_;
@@ -121,7 +122,7 @@ class TryPlace {
     std::optional<Wanted> wanted_, asked_;
     std::uint64_t drawn_ = 0;  // pictures so far
     std::optional<ShownStill> still_;
-    std::set<std::string> tried_;  // ids of skills
+    std::set<std::string> tried_, kept_;  // ids of skills
     std::vector<Problem> problems_;
 };
 

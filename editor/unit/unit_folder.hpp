@@ -4,6 +4,7 @@
 //     units/<id>/unit.json     the unit
 //                takes/        her recordings as they were made, each written once
 //                pictures/     her own pictures, each written once
+//                tried.json    skills that were tried out
 //                in-use        held while a desk has the unit open
 #pragma once
 

@@ -5,6 +5,7 @@
 #include "editor/look/wording.hpp"
 #include "editor/windows/keyed.hpp"
 #include "editor/windows/last_edit.hpp"
+#include "editor/windows/notices.hpp"
 #include "editor/windows/view.hpp"
 #include "editor/windows/widgets.hpp"
 
@@ -15,21 +16,7 @@ namespace {
 using namespace colour;
 
 constexpr float kRow = 36, kBoxHeight = 38;
-
-float drawProblems(View& view, const Area& area) {
-    constexpr std::size_t kTold = 3;
-    const std::vector<Problem>& all = view.bring.problems;
-    float y = area.y;
-    for (std::size_t i = 0; i < std::min(all.size(), kTold); ++i)
-        y += warningCard(view.ui, area.x, y, area.width, all[i].what,
-                         all[i].where + (all[i].way_out.empty() ? "" : ". ") + all[i].way_out +
-                             (i + 1 == kTold && all.size() > kTold
-                                  ? " And " + std::to_string(all.size() - kTold) + " more."
-                                  : ""),
-                         true) +
-             8;
-    return y - area.y;
-}
+constexpr std::size_t kTold = 3;  // problems
 
 /// The packs and units to choose from, and a box for a path.
 void drawChooser(View& view, const Area& area) {
@@ -202,7 +189,7 @@ void drawBringPage(View& view) {
         Type::body, body.x + title + 17, kTitleMiddle + 1, kSoft,
         ui.fitted(Type::body, "into " + view.unit->unit().title, body.width - title - width - 40));
     keys(view);
-    const float told = drawProblems(view, body);
+    const float told = drawProblems(ui, body, view.bring.problems, kTold);
     body.y += told;
     body.height -= told;
     if (!view.bring.brought) return drawChooser(view, body);

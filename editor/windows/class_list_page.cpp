@@ -5,6 +5,7 @@
 #include "content/pack/badges.hpp"
 #include "editor/look/wording.hpp"
 #include "editor/windows/keyed.hpp"
+#include "editor/windows/notices.hpp"
 #include "editor/windows/page_head.hpp"
 #include "editor/windows/view.hpp"
 #include "editor/windows/widgets.hpp"
@@ -61,23 +62,6 @@ float drawCard(Ui& ui, const Area& area, const std::string& head, const std::str
         x += width + 8;
     }
     return height + 8;
-}
-
-float drawNotTaken(View& view, const Area& area) {
-    const std::vector<Problem>& left = view.class_place.not_taken;
-    if (left.empty()) return 0;
-    constexpr std::size_t kTold = 2;
-    std::string body;
-    for (std::size_t i = 0; i < std::min(left.size(), kTold); ++i)
-        body += (i > 0 ? " " : "") + left[i].where + ": " + left[i].what +
-                (left[i].way_out.empty() ? "" : " " + left[i].way_out);
-    if (left.size() > kTold) body += " And " + std::to_string(left.size() - kTold) + " more.";
-    return drawCard(
-        view.ui, area,
-        left.size() == 1 ? "One thing to know of what came in"
-                         : std::to_string(left.size()) + " things to know of what came in",
-        body, {{"names not taken: close", "All right"}},
-        [&](std::size_t) { view.later([&place = view.class_place] { place.not_taken.clear(); }); });
 }
 
 float drawOffer(View& view, const Area& area) {
@@ -272,12 +256,12 @@ void drawClassListPage(View& view) {
     Area left{body.x, body.y, body.width - (has_pane && has_any ? kPane + 18 : 0), body.height};
     drawBox(view, left);
     left.y += kBoxHeight + 8;
-    left.y += drawNotTaken(view, left);
+    left.y += drawNotTaken(view, left, view.class_place.not_taken,
+                           {"names not taken: close", "One thing to know of what came in",
+                            " things to know of what came in", true},
+                           [&place = view.class_place] { place.not_taken.clear(); });
     left.y += drawOffer(view, left);
-    for (const Problem& problem : view.class_list->problems())
-        left.y += warningCard(view.ui, left.x, left.y, left.width, problem.what,
-                              problem.where + ". " + problem.way_out, true) +
-                  8;
+    left.y += drawProblems(view.ui, left, view.class_list->problems());
     left.y += drawRoster(view, left);
     left.height = body.bottom() - left.y;
     keys(view);

@@ -136,7 +136,7 @@ void DeskWindow::showUnit(Result<std::unique_ptr<OpenUnit>> opened) {
         hand_out_ = std::make_unique<HandOutPlace>(
             *unit_, desk_.opened().classroom,
             HandOutPlace::Parts{*surroundings_.packing.building, *surroundings_.packing.making,
-                                surroundings_.bench->wake});
+                                surroundings_.bench->wake, surroundings_.packing.free});
     units_ = unitsIn(desk_.opened().classroom.folder);
 }
 
@@ -144,6 +144,7 @@ void DeskWindow::go(Place place) {
     if (place != Place::booth && booth_) booth_->pause();
     if (place != place_ || sheet_ != Sheet::none)
         stage_.ring_shown = false;  // keys are the new page's own
+    if (place == Place::hand_out && hand_out_) hand_out_->lookAtFolder();
     place_ = place;
     sheet_ = Sheet::none;
 }
@@ -259,6 +260,7 @@ void DeskWindow::frame(float pixel_width, float pixel_height, float scale, const
     ImGui::SetNextWindowSize({pixel_width, pixel_height});
     ImGui::Begin("desk", nullptr,
                  ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove |
+                     ImGuiWindowFlags_NoBackground |  // the canvas is paper already
                      ImGuiWindowFlags_NoSavedSettings | ImGuiWindowFlags_NoBringToFrontOnFocus |
                      ImGuiWindowFlags_NoScrollWithMouse);
     {

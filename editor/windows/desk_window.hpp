@@ -29,6 +29,7 @@ struct BoothSound {
 struct Packing {
     Aside* building = nullptr;
     std::optional<ClipMaking> making;
+    FreeBytes free = freeBytesOf;
 };
 
 /// What questions are tried out with; without the child's program there is no trying out.

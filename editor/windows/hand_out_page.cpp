@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "editor/look/wording.hpp"
+#include "editor/windows/notices.hpp"
 #include "editor/windows/view.hpp"
 #include "editor/windows/widgets.hpp"
 
@@ -12,7 +13,7 @@ namespace {
 
 using namespace colour;
 
-constexpr float kPad = 20, kCards = 292, kLine_ = 28, kRow = 36;
+constexpr float kPad = 20, kCards = 308, kLine_ = 28, kRow = 36;
 
 std::string megabytes(std::size_t bytes) {
     const std::size_t tenths = (bytes + 50'000) / 100'000;
@@ -148,6 +149,38 @@ void drawStick(View& view, const Area& area, const std::string& file) {
         ui.paragraph(Type::note, area.x, box.bottom() + 8, area.width, kInk, stick.said);
 }
 
+std::string roomText(std::uint64_t bytes) {
+    constexpr std::uint64_t kGigabyte = 1'000'000'000;
+    if (bytes < kGigabyte) return megabytes(static_cast<std::size_t>(bytes)) + " free";
+    const std::uint64_t tenths = bytes / (kGigabyte / 10);
+    return std::to_string(tenths / 10) + "." + std::to_string(tenths % 10) + " GB free";
+}
+
+/// The classroom folder's name, whether it is there, and how much room it has.
+void drawWhere(View& view, const Area& box) {
+    Ui& ui = view.ui;
+    const HandOutPlace::FolderSeen& seen = view.hand_out->folder();
+    ui.fill(box, seen.is_here ? kPaper : kButter, 8);
+    ui.edge(box, seen.is_here ? kLine : kStrawInk, 8);
+    float right = box.right() - 12;
+    const std::string note = !seen.is_here     ? "not here now"
+                             : seen.free_bytes ? roomText(*seen.free_bytes)
+                                               : std::string();
+    right -=
+        ui.text(Type::note, right, box.middleY(), seen.is_here ? kSoft : kInk, note, Align::right) +
+        12;
+    float x = box.x + 12;
+    if (!seen.is_here) {
+        ui.mark(Mark::warning, x + 6, box.middleY(), kStrawInk, MarkSize::large);
+        x += 22;
+    }
+    const std::filesystem::path folder = view.desk.opened().classroom.folder;
+    const std::string name =
+        folder.filename().empty() ? folder.string() : folder.filename().string();
+    ui.text(Type::strong, x, box.middleY(), kInk, ui.fitted(Type::strong, name, right - x));
+    ui.note("where", box);
+}
+
 void drawFolder(View& view, const Area& area) {
     Ui& ui = view.ui;
     card(ui, area);
@@ -158,13 +191,9 @@ void drawFolder(View& view, const Area& area) {
                       "A stick, a school share, or a synced folder. Works with no network. Each "
                       "tablet takes the pack when it next starts near it.") +
          12;
-    const Area box{x, y, width, 44};
-    ui.fill(box, kPaper, 8);
-    ui.edge(box, kLine, 8);
-    const std::string folder = view.desk.opened().classroom.folder.string();
-    ui.text(Type::strong, box.x + 12, box.middleY(), kInk,
-            ui.fitted(Type::strong, folder, width - 24));
-    y = box.bottom() + 22;
+    const Area box{x, y, width, 40};
+    drawWhere(view, box);
+    y = box.bottom() + 20;
     const std::string& pack = view.desk.opened().list.pack;
     const std::string now = view.hand_out->handedOut().empty() ? pack : view.hand_out->handedOut();
     ui.text(Type::body, x, y, kInk,
@@ -259,10 +288,7 @@ void drawHandOutPage(View& view) {
     }
     std::vector<Problem> problems = view.hand_out->problems();
     for (const Problem& problem : view.hand_out->stick().problems) problems.push_back(problem);
-    for (const Problem& problem : problems)
-        body.y += warningCard(ui, body.x, body.y, body.width, problem.what,
-                              problem.where + ". " + problem.way_out, true) +
-                  8;
+    body.y += drawProblems(ui, body, problems);
     const bool narrow = body.width < 900;
     const float wide = narrow ? (body.width - kGap) / 2 : (body.width - 2 * kGap) / 3;
     drawContents(view, {body.x, body.y, wide, kCards});

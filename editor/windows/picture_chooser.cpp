@@ -67,7 +67,8 @@ void drawPictureChooser(View& view, const Area& area) {
     if (names.empty())
         ui.paragraph(Type::note, x, y, width, kSoft,
                      "No picture has this in its name. Try another word for it.");
-    const Button none{"no picture", "No picture"}, close{"close pictures", "Leave it", ButtonKind::outlined, "Esc"};
+    const Button none{"no picture", "No picture"},
+        close{"close pictures", "Leave it", ButtonKind::outlined, "Esc"};
     const float low = area.bottom() - notes + 6;
     ui.paragraph(Type::note, x, low, width, kSoft,
                  "Your own: drop a picture (PNG, JPEG or SVG) on this window.");

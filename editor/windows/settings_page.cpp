@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "editor/windows/keyed.hpp"
+#include "editor/windows/notices.hpp"
 #include "editor/windows/scrolled.hpp"
 #include "editor/windows/widgets.hpp"
 
@@ -189,11 +190,7 @@ float cardOf(View& view, const char* name, const Area& area, const Draw& draw) {
 
 float drawBody(View& view, const Area& area) {
     const DeskSettings& now = view.settings.now();
-    float above = 0;
-    for (const Problem& problem : view.settings.problems())
-        above += warningCard(view.ui, area.x, area.y + above, area.width, problem.what,
-                             problem.where + ". " + problem.way_out, true) +
-                 8;
+    const float above = drawProblems(view.ui, area, view.settings.problems());
     const int columns = area.width < 900 ? 2 : 3;
     const float wide = (area.width - kGap * float(columns - 1)) / float(columns);
     const auto column = [&](int at) { return area.x + float(at) * (wide + kGap); };

@@ -3,6 +3,7 @@
 
 #include "editor/look/wording.hpp"
 #include "editor/windows/keyed.hpp"
+#include "editor/windows/notices.hpp"
 #include "editor/windows/view.hpp"
 #include "editor/windows/widgets.hpp"
 
@@ -72,36 +73,6 @@ void drawBox(View& view, const Area& area) {
 }
 
 /// What was not taken of the last words added. Returns its height.
-float drawNotTaken(View& view, const Area& area) {
-    const std::vector<Problem>& left = view.words.not_taken;
-    if (left.empty()) return 0;
-    constexpr std::size_t kTold = 2;
-    std::string body;
-    for (std::size_t i = 0; i < std::min(left.size(), kTold); ++i)
-        body += (i > 0 ? " " : "") + left[i].what + " " + left[i].way_out;
-    if (left.size() > kTold) body += " And " + std::to_string(left.size() - kTold) + " more.";
-    const std::string head = left.size() == 1
-                                 ? "One thing did not go in"
-                                 : std::to_string(left.size()) + " things did not go in";
-    Ui& ui = view.ui;
-    const Button close{"not taken: close", "All right", ButtonKind::quiet};
-    const float width = buttonWidth(ui, close);
-    const float height = warningCard(ui, area.x, area.y, area.width, head, body, true);
-    if (button(ui, close, {area.right() - width - 6, area.y + 4, width, 30}))
-        view.later([&words = view.words] { words.not_taken.clear(); });
-    return height + 8;
-}
-
-float drawProblems(View& view, const Area& area) {
-    float y = area.y;
-    for (const Problem& problem : view.unit->problems())
-        y += warningCard(view.ui, area.x, y, area.width, problem.what,
-                         problem.where + (problem.way_out.empty() ? "" : ". ") + problem.way_out,
-                         true) +
-             8;
-    return y - area.y;
-}
-
 void drawNoUnit(View& view) {
     Ui& ui = view.ui;
     const Area body = view.frame.body;
@@ -169,8 +140,10 @@ void drawWordsPage(View& view) {
         drawBox(view, left);
         left.y += kBoxHeight + 8;
     }
-    left.y += drawNotTaken(view, left);
-    left.y += drawProblems(view, left);
+    left.y += drawNotTaken(view, left, view.words.not_taken,
+                           {"not taken: close", "One thing did not go in", " things did not go in"},
+                           [&words = view.words] { words.not_taken.clear(); });
+    left.y += drawProblems(view.ui, left, view.unit->problems());
     left.height = body.bottom() - left.y;
     keys(view);
     if (view.unit->unit().words.empty() && view.unit->unit().sentences.empty()) {

@@ -183,21 +183,20 @@ bool listPictures(Room& room, const std::filesystem::path& folder, DeskOptions o
 }
 
 /// The next pack is made; with `second`, after one was handed out and a word was added.
-bool packInHand(DeskWindow& window, bool second) {
+void packInHand(DeskWindow& window, bool second) {
     window.unit()->change(
         [&](UnitAtWork& work) { work.respell("frohg", "frog", window.unit()->bench().known); });
     window.step();
     window.go(Place::hand_out);
     window.handOut()->build();
     window.step();
-    if (!second) return true;
+    if (!second) return;
     window.handOut()->handOut();
     window.words().typed = "ham";
     window.words().add(*window.unit());
     window.step();
     window.handOut()->build();
     window.step();
-    return true;
 }
 
 /// The Booth page: before it begins, while it listens, and with something found.
@@ -211,8 +210,9 @@ bool boothPictures(Room& room, const std::filesystem::path& folder, DeskOptions 
         microphone.say(sound);
         run(window, sound.seconds() + 1.2);
     };
-    constexpr std::array<const char*, 6> kStates{
-        "booth", "booth-listening", "booth-uh", "booth-sentence", "hand-out", "hand-out-second"};
+    constexpr std::array<const char*, 8> kStates{
+        "booth",    "booth-listening", "booth-uh",        "booth-sentence",
+        "hand-out", "hand-out-second", "hand-out-copied", "hand-out-gone"};
     for (const char* state : kStates) {
         for (const Size& size : kSizes) {
             if (isPassedOver(one, state, size)) continue;
@@ -233,8 +233,19 @@ bool boothPictures(Room& room, const std::filesystem::path& folder, DeskOptions 
                 window.go(Place::booth);
                 Booth& booth = *window.booth();
                 if (name == "booth") return true;
-                if (name.compare(0, 8, "hand-out") == 0)
-                    return packInHand(window, name == "hand-out-second");
+                if (name.compare(0, 8, "hand-out") == 0) {
+                    packInHand(window, name != "hand-out");
+                    StickPlace& stick = window.handOut()->stick();
+                    std::filesystem::create_directories(room.path / "stick");
+                    stick.typed = (room.path / "stick").string();
+                    if (name == "hand-out-copied") stick.copy({room.path}, "on-the-farm-1.zip");
+                    if (name == "hand-out-gone") {
+                        room.remove();
+                        window.go(Place::hand_out);
+                        stick.copy({room.path}, "on-the-farm-1.zip");
+                    }
+                    return true;
+                }
                 booth.goOn();
                 run(window, 1);
                 for (int i = 0; i < 6; ++i)

@@ -3,6 +3,7 @@
 
 #include <set>
 
+#include "content/common/files.hpp"
 #include "editor/tryout/question_words.hpp"
 #include "tests/desk/demo_class.hpp"
 #include "tests/desk/library.hpp"
@@ -118,6 +119,30 @@ TEST_CASE("Try out: the prompt is heard whole, and each clip of it by itself") {
     REQUIRE(room.speaker.lengths.size() == 2);
     CHECK(room.speaker.lengths[1] > 0);
     CHECK(room.speaker.lengths[1] * 2 < room.speaker.lengths[0]);
+}
+
+TEST_CASE(
+    "Try out: the skills that were tried are known after another start, whatever the file holds") {
+    Room room;
+    room.begin(kWords);
+    room.toSkill("phoneme.blend");
+    const std::size_t tried = room.place().tried();
+    REQUIRE(tried >= 1);
+    const std::filesystem::path folder = room.unit().folder().folder;
+    const auto again = [&] {
+        room.seat.window().openUnit(folder);
+        room.seat.frame();
+        return room.place().tried();
+    };
+    room.seat.window().makeUnit("Another");  // lets the first one go
+    CHECK(again() == tried);
+    for (const char* broken : {"", "no JSON", "{\"format\": \"wrenlet unit\"}",
+                               "{\"format\": \"wrenlet tried\", \"format_version\": 1, "
+                               "\"skills\": [\"no.skill\", 3]}"}) {
+        room.seat.window().makeUnit("Another");
+        REQUIRE(writeWhole(folder / "tried.json", broken).ok());
+        CHECK(again() == 0);
+    }
 }
 
 TEST_CASE("Try out: with single letters off H is no key, and no button shows it") {
