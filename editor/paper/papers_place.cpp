@@ -1,6 +1,7 @@
 #include "editor/paper/papers_place.hpp"
 
 #include <algorithm>
+#include <system_error>
 
 namespace wrenlet::desk {
 
@@ -40,8 +41,17 @@ const PaperWritten* PapersPlace::written(Paper paper, const std::string& child) 
 
 void PapersPlace::show(Paper paper, const std::string& child) {
     const PaperWritten* one = written(paper, child);
-    if (one == nullptr || !parts_.open || parts_.open(one->file)) return;
-    problems_ = {{one->file.filename().string(), "No program opened it.",
+    if (one == nullptr) return;
+    const std::string name = one->file.filename().string();
+    std::error_code error;
+    if (!std::filesystem::exists(one->file, error)) {
+        std::erase_if(written_, [&](const PaperWritten& each) { return &each == one; });
+        problems_ = {
+            {name, "It is not there any more.", "Write it anew.", Problem::Weight::warning}};
+        return;
+    }
+    if (!parts_.open || parts_.open(one->file)) return;
+    problems_ = {{name, "No program opened it.",
                   "It lies in papers of the classroom folder; open it from there.",
                   Problem::Weight::warning}};
 }

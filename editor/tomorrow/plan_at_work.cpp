@@ -54,6 +54,28 @@ void PlanAtWork::planAnew(TomorrowPlan plan) {
     act(std::move(said), {PutPlan{std::move(plan)}});
 }
 
+bool PlanAtWork::keepOnly(const std::set<std::string_view>& known) {
+    bool is_any = false;
+    const auto keep = [&](std::vector<std::string>& ids) {
+        is_any =
+            std::erase_if(ids, [&](const std::string& id) { return known.count(id) == 0; }) > 0 ||
+            is_any;
+    };
+    TomorrowPlan plan = plan_;
+    for (PlannedTable& table : plan.tables) {
+        keep(table.children);
+        keep(table.placed);
+        for (LessonItem& item : table.items) keep(item.listen_to);
+    }
+    for (LessonTask& task : plan.lesson)
+        for (LessonItem& item : task.items) keep(item.listen_to);
+    if (!is_any) return false;
+    std::erase_if(plan.tables, [](const PlannedTable& table) { return table.children.empty(); });
+    plan_ = std::move(plan);
+    history_.startAnew();
+    return true;
+}
+
 void PlanAtWork::moveChild(const std::string& child, const std::string& name,
                            const std::string& table, const PlanSources& sources) {
     const PlannedTable* was = plan_.tableOf(child);

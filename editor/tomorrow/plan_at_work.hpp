@@ -3,8 +3,10 @@
 #pragma once
 
 #include <cstdint>
+#include <set>
 #include <span>
 #include <string>
+#include <string_view>
 #include <utility>
 
 #include "editor/tomorrow/plan.hpp"
@@ -36,6 +38,10 @@ class PlanAtWork {
 
     /// Another plan takes this one's place: one step of undo as well.
     void planAnew(TomorrowPlan plan);
+
+    /// Forgets children who are not `known`, such as one who was deleted for good: out of the plan,
+    /// and what was done before cannot be taken back any more. False: there was none.
+    bool keepOnly(const std::set<std::string_view>& known);
 
     /// The child sits at that table from now on, placed there; an empty `table`: at none. A table
     /// that nobody is left at goes. `name` is what the child is called.

@@ -196,12 +196,17 @@ std::filesystem::path PlanWriter::asideFile(const std::filesystem::path& aside,
     return aside / ("tomorrow-" + classroom.folder.filename().string() + ".json");
 }
 
-PlanWriter::Outcome PlanWriter::writeInPlace(const std::string& bytes) {
+PlanWriter::Outcome PlanWriter::writeInPlace(const TomorrowPlan& plan, const std::string& bytes) {
     Outcome outcome;
     const auto file = planFile(classroom_);
     if (isThere(file)) {
         const Result<std::string> there = readWhole(file, kMostPlanBytes);
-        if (!there.ok() || (there.value() != saved_ && there.value() != bytes)) {
+        // who was deleted is taken out of this file too, and is forgotten here as well
+        const auto read =
+            there.ok() ? readPlan(there.value(), kName) : Result<TomorrowPlan>(there.problems());
+        const bool is_same = there.ok() && (there.value() == saved_ || there.value() == bytes ||
+                                            (read.ok() && read.value() == plan));
+        if (!is_same) {
             const auto kept = freeBeside(classroom_.folder, "tomorrow-other");
             std::error_code error;
             std::filesystem::rename(file, kept, error);
@@ -224,7 +229,7 @@ PlanWriter::Outcome PlanWriter::writeInPlace(const std::string& bytes) {
 
 PlanWriter::Outcome PlanWriter::write(const TomorrowPlan& plan) {
     const std::string bytes = writePlan(plan);
-    Outcome outcome = writeInPlace(bytes);
+    Outcome outcome = writeInPlace(plan, bytes);
     if (aside_.empty()) return outcome;
     std::error_code error;
     const auto copy = asideFile(aside_, classroom_);

@@ -53,7 +53,7 @@ class PlanWriter {
                                            const pack::Classroom& classroom);
 
   private:
-    Outcome writeInPlace(const std::string& bytes);
+    Outcome writeInPlace(const TomorrowPlan& plan, const std::string& bytes);
 
     pack::Classroom classroom_;
     std::string saved_;

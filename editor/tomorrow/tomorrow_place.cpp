@@ -1,6 +1,8 @@
 #include "editor/tomorrow/tomorrow_place.hpp"
 
 #include <algorithm>
+#include <set>
+#include <string_view>
 
 #include "content/pack/pack_file.hpp"
 #include "editor/look/wording.hpp"
@@ -296,6 +298,12 @@ std::vector<Problem> TomorrowPlace::problems() const {
 }
 
 void TomorrowPlace::step(const OpenedClass& opened, std::int64_t now_ms) {
+    if (opened.listed) {
+        std::set<std::string_view> known;
+        for (const auto* side : {&opened.list.children, &opened.list.left})
+            for (const pack::Child& child : *side) known.insert(child.id);
+        changed(work_.keepOnly(known));
+    }
     if (wants_plan_ && !newest_.isBusy()) {
         wants_plan_ = false;
         ask(opened, now_ms);

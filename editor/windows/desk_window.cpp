@@ -249,7 +249,10 @@ void DeskWindow::finish() {
     if (booth_) booth_->finish();
     if (unit_) unit_->finish(surroundings_.now_ms());
     if (class_list_) class_list_->finish(surroundings_.now_ms());
-    if (tomorrow_) tomorrow_->finish(surroundings_.now_ms());
+    if (tomorrow_) {
+        tomorrow_->step(desk_.opened(), surroundings_.now_ms());
+        tomorrow_->finish(surroundings_.now_ms());
+    }
 }
 
 void DeskWindow::frame(float pixel_width, float pixel_height, float scale, const TypeAtlas& atlas) {

@@ -68,7 +68,8 @@ class Room {
 
 /// Settings and Help, over an open unit. False when one could not be drawn.
 bool sheetPictures(Room& room, const std::filesystem::path& folder, DeskOptions options);
-/// Tomorrow and Papers. The same.
-bool tomorrowPictures(Room& room, const std::filesystem::path& folder, DeskOptions options);
+/// Tomorrow and Papers. The same; with `one` that state alone, in the first size.
+bool tomorrowPictures(Room& room, const std::filesystem::path& folder, DeskOptions options,
+                      std::string_view one);
 
 }  // namespace wrenlet::desk

@@ -355,7 +355,7 @@ bool classPictures(const std::filesystem::path& folder, DeskOptions options) {
     return true;
 }
 
-/// The four of the README, by the names they have there.
+/// The five of the README, by the names they have there.
 bool readmePictures(Room& room, const std::filesystem::path& folder, const DeskOptions& options) {
     const std::filesystem::path beside = folder / "drawn";
     std::error_code error;
@@ -363,13 +363,15 @@ bool readmePictures(Room& room, const std::filesystem::path& folder, const DeskO
     if (!wordsPictures(room, beside, options, "words") ||
         !boothPictures(room, beside, options, "booth-uh") ||
         !tryPictures(room, beside, options, "try-out") ||
-        !boothPictures(room, beside, options, "hand-out"))
+        !boothPictures(room, beside, options, "hand-out") ||
+        !tomorrowPictures(room, beside, options, "tomorrow"))
         return false;
-    constexpr std::array<std::array<const char*, 2>, 4> kNames{{
+    constexpr std::array<std::array<const char*, 2>, 5> kNames{{
         {"words", "desk-words"},
         {"booth-uh", "desk-booth"},
         {"try-out", "desk-try-out"},
         {"hand-out", "desk-hand-out"},
+        {"tomorrow", "desk-tomorrow"},
     }};
     for (const auto& [drawn, name] : kNames) {
         const auto picture = folder / (std::string(name) + ".png");
@@ -418,7 +420,7 @@ int main(int argc, char** argv) {
                        (!wanted("list") || listPictures(room, folder, options)) &&
                        (!wanted("sheets") || sheetPictures(room, folder, options)) &&
                        (!wanted("class") || classPictures(folder, options)) &&
-                       (!wanted("tomorrow") || tomorrowPictures(room, folder, options));
+                       (!wanted("tomorrow") || tomorrowPictures(room, folder, options, {}));
     fs::remove_all(folder / "aside", error);
     return drawn ? 0 : 1;
 }

@@ -33,7 +33,8 @@ OpenedClass thirtyChildren() {
 
 }  // namespace
 
-bool tomorrowPictures(Room& room, const std::filesystem::path& folder, DeskOptions options) {
+bool tomorrowPictures(Room& room, const std::filesystem::path& folder, DeskOptions options,
+                      std::string_view one) {
     const Workbench workbench = room.workbench();
     const std::filesystem::path starter =
         options.assets.parent_path().parent_path() / "starter-classroom" / "packs";
@@ -42,6 +43,7 @@ bool tomorrowPictures(Room& room, const std::filesystem::path& folder, DeskOptio
           "tomorrow-not-planned", "tomorrow-nobody-played", "papers", "papers-written",
           "papers-thirty"}) {
         for (const Size& size : kSizes) {
+            if (!one.empty() && (one != name || size.width != kSizes.front().width)) continue;
             std::error_code error;
             room.empty();
             std::filesystem::create_directories(room.path / "packs", error);
@@ -85,6 +87,7 @@ bool tomorrowPictures(Room& room, const std::filesystem::path& folder, DeskOptio
                     place.takeRow(place.rows().size() - 1);
                     place.openRow(shown);
                 }
+                place.finish(demo::kNowMs);
                 if (name == "tomorrow-moving")
                     place.takeChild(place.plan().tables.front().children.front());
                 return true;

@@ -2,6 +2,8 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <set>
+#include <string_view>
 
 #include "content/common/files.hpp"
 #include "content/common/random.hpp"
@@ -240,6 +242,46 @@ TEST_CASE("Plan: while the classroom folder is gone, a copy is kept on this mach
     std::filesystem::create_directory(folder / "stick");
     CHECK(writer.write(demoPlan()).is_saved);
     CHECK_FALSE(std::filesystem::exists(PlanWriter::asideFile(machine.path(), classroom)));
+}
+
+TEST_CASE("Plan: a child who is deleted is forgotten, on disk and in what could be taken back") {
+    const Folder folder;
+    const pack::Classroom classroom{folder.path()};
+    AtOnce at_once;
+    TomorrowPlace place(classroom, {at_once, at_once, {}, {}, {}});
+    OpenedClass opened = demoRoom();
+    opened.classroom = classroom;
+    opened.list.pack.clear();
+    place.planAnew(opened);
+    place.step(opened, 1);
+    const std::string gone = place.plan().tables.front().children.front();
+    place.takeChild(gone);
+    place.moveChild("", opened);
+    REQUIRE(place.undo());
+    place.step(opened, 10'000);
+    place.finish(10'000);
+    REQUIRE(fileText(planFile(classroom)).find("\"" + gone + "\"") != std::string::npos);
+    // one who left the class stays known
+    const auto at = std::find_if(opened.list.children.begin(), opened.list.children.end(),
+                                 [&](const pack::Child& child) { return child.id == gone; });
+    opened.list.left.push_back(*at);
+    opened.list.children.erase(at);
+    place.step(opened, 11'000);
+    CHECK(place.plan().tableOf(gone) != nullptr);
+    // whoever deletes the child takes the id out of the file as well
+    opened.list.left.clear();
+    PlanAtWork cleared(place.plan());
+    std::set<std::string_view> known;
+    for (const pack::Child& child : opened.list.children) known.insert(child.id);
+    REQUIRE(cleared.keepOnly(known));
+    practice::samples::writeBytes(planFile(classroom), writePlan(cleared.plan()) + "\n");
+    place.step(opened, 12'000);
+    CHECK(place.plan() == cleared.plan());
+    CHECK_FALSE(place.undo());
+    place.finish(12'000);
+    CHECK(place.problems().empty());
+    CHECK(fileText(planFile(classroom)).find("\"" + gone + "\"") == std::string::npos);
+    CHECK_FALSE(std::filesystem::exists(folder / "tomorrow-other.json"));
 }
 
 TEST_CASE("Plan: on paper stands what she made of it, each child in one place") {
