@@ -56,7 +56,7 @@ float heightOf(const Drawn& sheet, const SheetRow& row, float width) {
         case Kind::item:
             return item == nullptr
                        ? 0
-                       : ui.paragraphHeight(Type::body, width - 20, item->said.ask) + 36;
+                       : ui.paragraphHeight(Type::body, width - 20, item->said.ask) + 34;
         case Kind::choice:
             return item == nullptr
                        ? 0
@@ -98,14 +98,14 @@ void drawItem(Drawn& sheet, const LessonItem& item, const Area& area, bool in_ha
     const float x = area.x + 8;
     const float told =
         ui.paragraph(Type::body, x, area.y + 5, area.width - 20, kInk, item.said.ask);
-    const float middle = area.y + 5 + told + 14;
+    const float middle = area.y + 5 + told + 13;
     float right = area.right() - 8;
     if (in_hand) {
         const Button out{"take out", "Take out", ButtonKind::outlined,
                          capOf(sheet.view, Does::leave_out)};
         const float width = buttonWidth(ui, out);
         right -= width + 8;
-        if (button(ui, out, {right + 8, middle - 13, width, 28}))
+        if (button(ui, out, {right + 8, middle - 13, width, 27}))
             sheet.view.later([place = &sheet.place] { place->takeRowOut(); });
     }
     const std::string answer = ui.fitted(Type::strong, item.said.answer, right - x);
