@@ -85,7 +85,7 @@ Pcm toPcm(const Sound& sound) {
     return pcm;
 }
 
-constexpr double kUnderSpeech = 0.5;  // of its loudness alone: 6 dB
+constexpr double kUnderSpeech = 0.47;  // of its loudness alone: 6.6 dB
 
 Cue cue(Sound sound, Millis fades_after) {
     Cue cue{toPcm(sound), {}, fades_after};
