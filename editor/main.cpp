@@ -6,6 +6,7 @@
 #include <system_error>
 #include <vector>
 
+#include "content/common/clock.hpp"
 #include "editor/commands/command.hpp"
 #include "editor/windows/options.hpp"
 
@@ -23,6 +24,7 @@ constexpr NamedCommand kCommands[] = {
     {"word", wordCommand},     {"rhyme", rhymeCommand},   {"items", itemsCommand},
     {"lint", lintCommand},     {"groups", groupsCommand}, {"lesson", lessonCommand},
     {"report", reportCommand}, {"merge", mergeCommand},   {"export", exportCommand},
+    {"delete", deleteCommand}, {"move", moveCommand},
 };
 
 constexpr std::string_view kUsage =
@@ -36,6 +38,11 @@ constexpr std::string_view kUsage =
     "wrenlet-desk export CLASSROOM [--csv FILE] [--xapi FILE]\n"
     "             [--progress FILE]                              answers for other programs\n"
     "wrenlet-desk merge CLASSROOM FILE_OR_FOLDER... [--json]     answers from sticks and copies\n"
+    "wrenlet-desk move CLASSROOM --child NAME_OR_ID --to CLASSROOM\n"
+    "             [--json]                                       to another class, with all "
+    "answers\n"
+    "wrenlet-desk delete CLASSROOM --child NAME_OR_ID [--json]   a child, for good, everywhere "
+    "here\n"
     "wrenlet-desk word WORD... [--json]                          how words are said\n"
     "wrenlet-desk rhyme A B [--accent NAME]... [--json]          whether two words rhyme\n"
     "wrenlet-desk items UNIT.json --skill SKILL [--json]         what its words can ask\n"
@@ -66,7 +73,8 @@ std::filesystem::path assetsFolder(const char* program) {
 int main(int argc, char** argv) {
     const std::vector<std::string> words(argv + 1, argv + argc);
     const std::string first = words.empty() ? "" : words.front();
-    const Console console{std::cout, std::cerr, assetsFolder(argv[0])};
+    const Console console{std::cout, std::cerr, assetsFolder(argv[0]),
+                          wrenlet::SystemClock().unixMillis() / 86'400'000};
     for (const NamedCommand& command : kCommands)
         if (first == command.name)
             return command.run(std::span<const std::string>(words).subspan(1), console);

@@ -110,6 +110,10 @@ const Child* ClassList::child(std::string_view id) const {
     return it == children.end() ? nullptr : &*it;
 }
 
+bool ClassList::isDeleted(std::string_view id) const {
+    return std::find(deleted.begin(), deleted.end(), id) != deleted.end();
+}
+
 Result<ClassList> readClassList(std::string_view json, std::string_view where) {
     const Result<Json> parsed = parseJson(json, where);
     if (!parsed.ok()) return parsed.problems();
@@ -127,6 +131,9 @@ Result<ClassList> readClassList(std::string_view json, std::string_view where) {
     std::set<std::string> ids;
     list.children = readChildren(root, "children", kMostChildren, true, ids, reader);
     list.left = readChildren(root, "left", kMostLeft, false, ids, reader);
+    list.deleted = reader.texts(root, "deleted", "", kMostDeleted, 60);
+    for (std::vector<Child>* side : {&list.children, &list.left})
+        std::erase_if(*side, [&](const Child& child) { return list.isDeleted(child.id); });
     list.settings = readSettings(reader.object(root, "settings"), reader);
     if (reader.failed()) return reader.takeProblems();
     return {std::move(list), reader.takeProblems()};
@@ -142,6 +149,7 @@ std::string writeClassList(const ClassList& list) {
     root["settings"]["focus"] = list.settings.focus;
     root["children"] = written(list.children);
     if (!list.left.empty()) root["left"] = written(list.left);
+    if (!list.deleted.empty()) root["deleted"] = list.deleted;
     return root.dump(2) + "\n";
 }
 

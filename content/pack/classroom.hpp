@@ -34,15 +34,18 @@ struct ClassList {
     std::string title;  // "Room 4"
     std::vector<Child> children;
     std::vector<Child> left;  // no longer in the class: not on tablets, their answers kept
+    std::vector<std::string> deleted;  // ids of those deleted for good: told to every tablet
     std::string pack;         // file name in packs/: "by-the-pond-1.zip"
     ClassSettings settings;
     bool operator==(const ClassList&) const = default;
 
     const Child* child(std::string_view id) const;  // in the class
+    bool isDeleted(std::string_view id) const;
 };
 
 inline constexpr std::size_t kMostChildren = 200;  // in the class
 inline constexpr std::size_t kMostLeft = 2'000;    // who have left it
+inline constexpr std::size_t kMostDeleted = 4'000;
 inline constexpr std::size_t kMostNameLetters = 60;
 inline constexpr std::size_t kMostRosterLetters = 255;
 
@@ -56,6 +59,8 @@ struct Classroom {
     std::filesystem::path packFile(std::string_view name) const { return folder / "packs" / name; }
     std::filesystem::path packs() const { return folder / "packs"; }
     std::filesystem::path tablets() const { return folder / "tablets"; }
+    std::filesystem::path earFile() const { return folder / "ear.json"; }  // marks given aloud
+    std::filesystem::path papers() const { return folder / "papers"; }  // made at the desk
     std::filesystem::path snapshot(std::string_view tablet) const {
         return folder / "tablets" / (std::string(tablet) + ".db");
     }

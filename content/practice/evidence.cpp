@@ -31,10 +31,9 @@ Cell cellOf(const Response& response) {
     return {response.skill, response.turns_on};
 }
 
-Standing standingOf(const Counts& counts, const Reading& reading) {
+Standing standingOf(int told, const Reading& reading) {
     const bool is_wide = reading.high - reading.low > kWidestRange;
-    if (counts.seen < kFewestTries || (counts.seen < kEnoughTries && is_wide))
-        return Standing::too_little;
+    if (told < kFewestTries || (told < kEnoughTries && is_wide)) return Standing::too_little;
     if (reading.p_missed >= kModel.missed_from) return Standing::missed;
     return reading.p_missed <= kModel.steady_to ? Standing::steady : Standing::growing;
 }
@@ -52,10 +51,11 @@ void Counts::add(const Response& response, std::span<const std::string> shields)
     shielded += isShielded(response.turns_on, response.means, shields) ? 1 : 0;
 }
 
-Evidence evidenceOf(const Cell& cell, const Counts& counts, const Mastery& mastery) {
+Evidence evidenceOf(const Cell& cell, const Counts& counts, const Mastery& mastery,
+                    const HeardCounts& heard) {
     Evidence evidence{counts, {}, {}};
     evidence.reading = readingOf(mastery.known(featuresOf(cell.skill, cell.turns_on)));
-    evidence.standing = standingOf(counts, evidence.reading);
+    evidence.standing = standingOf(counts.seen + heard.right + heard.wrong, evidence.reading);
     return evidence;
 }
 

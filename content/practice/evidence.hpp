@@ -2,7 +2,7 @@
 // and one of four words.
 //
 // The four words, asked in this order:
-//   too little  fewer than 3 first tries, or fewer than 8 and a range wider than .5;
+//   too little  fewer than 3 first tries or marks aloud, or fewer than 8 and a range wider than .5;
 //   missed      P(missed) is .8 or more;
 //   steady      P(missed) is .1 or less;
 //   growing     anything else.
@@ -54,8 +54,10 @@ struct Evidence : Counts {
     Standing standing = Standing::too_little;
 };
 
-Standing standingOf(const Counts& counts, const Reading& reading);
+/// `told`: first tries, and marks given aloud that were right or wrong.
+Standing standingOf(int told, const Reading& reading);
 /// The counts with what is read of the cell and the word for both.
-Evidence evidenceOf(const Cell& cell, const Counts& counts, const Mastery& mastery);
+Evidence evidenceOf(const Cell& cell, const Counts& counts, const Mastery& mastery,
+                    const HeardCounts& heard = {});
 
 }  // namespace wrenlet::practice

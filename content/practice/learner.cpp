@@ -70,6 +70,11 @@ void Learner::add(const Response& response) {
     mastery_.add(response);
 }
 
+void Learner::hear(const Heard& heard) {
+    counted_.clear();
+    mastery_.hear(heard);
+}
+
 std::size_t Learner::bytes() const {
     std::size_t bytes = sizeof(*this) + mastery_.bytes() - sizeof(mastery_) + attention_.bytes() -
                         sizeof(attention_) + counted_.capacity() * sizeof(Counted) +

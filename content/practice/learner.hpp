@@ -44,6 +44,9 @@ class Learner {
     /// Responses of one child, a session's running one after another, days not backwards.
     void add(const Response& response);
 
+    /// What was asked aloud, between sessions. It is never taken back.
+    void hear(const Heard& heard);
+
     const Mastery& mastery() const { return mastery_; }
     const Attention& attention() const { return attention_; }
 

@@ -54,15 +54,25 @@ void count(Mastery::Belief& belief, bool right) {
     }
 }
 
+/// A place a little above its beliefs, and less sure (task_reads_low in policy.hpp).
+Known asRead(const Known& known) {
+    return {
+        {known.task.mean + kModel.task_reads_low, known.task.variance + kModel.task_variance},
+        {known.sound.mean + kModel.sound_reads_low, known.sound.variance + kModel.sound_variance}};
+}
+
 }  // namespace
 
 Reading readingOf(const Known& known) {
-    const Known place{
-        {known.task.mean + kModel.task_reads_low, known.task.variance + kModel.task_variance},
-        {known.sound.mean + kModel.sound_reads_low, known.sound.variance + kModel.sound_variance}};
-    const double low = quantile(place, .1), high = quantile(place, .9);
-    return {chanceBelow(place, kModel.known_from), low < kModel.closed ? 0 : low,
-            quantile(place, .5), high > 1 - kModel.closed ? 1 : high};
+    const Known place = asRead(known);
+    const Range range = rangeOf(known, .8);
+    return {chanceBelow(place, kModel.known_from), range.low, quantile(place, .5), range.high};
+}
+
+Range rangeOf(const Known& known, double covers) {
+    const Known place = asRead(known);
+    const double low = quantile(place, (1 - covers) / 2), high = quantile(place, (1 + covers) / 2);
+    return {low < kModel.closed ? 0 : low, high > 1 - kModel.closed ? 1 : high};
 }
 
 Interval wilson(int right, int seen, double z) {
@@ -139,18 +149,33 @@ void Mastery::move(std::span<const Feature> parts, const Gaussian& before, const
     }
 }
 
+void Mastery::dayIs(std::int64_t day) {
+    day_ = std::max(day_, static_cast<std::int32_t>(std::clamp<std::int64_t>(
+                              day, 0, std::numeric_limits<std::int32_t>::max())));
+}
+
+void Mastery::hear(const Heard& heard) {
+    dayIs(heard.day);
+    if (heard.mark == HeardAs::almost) return;
+    take(featuresOf(heard.skill, heard.turns_on), {kModel.heard_guess, kModel.heard_slip},
+         heard.mark == HeardAs::right);
+}
+
 void Mastery::add(const Response& response) {
     if (!response.isEvidence()) return;
-    day_ = std::max(day_, static_cast<std::int32_t>(std::clamp<std::int64_t>(
-                              response.day, 0, std::numeric_limits<std::int32_t>::max())));
+    dayIs(response.day);
     // With a single choice every answer is right and tells nothing.
     if (response.choices.size() < 2) return;
     const bool right = response.isRight();
     if (!right && isShielded(response.turns_on, response.means, shields_)) return;
 
-    const Features features = featuresOf(response.skill, response.turns_on);
+    take(featuresOf(response.skill, response.turns_on), answeringAmong(response.choices.size()),
+         right);
+}
+
+void Mastery::take(const Features& features, Answering answering, bool right) {
     const Known before = known(features);
-    const Known after = afterAnswer(before, answeringAmong(response.choices.size()), right);
+    const Known after = afterAnswer(before, answering, right);
     const auto carried = [](const Gaussian& other) {
         return kModel.learned_alone + (1 - kModel.learned_alone) * aboutKnown(other);
     };

@@ -27,6 +27,7 @@
 
 #include "content/practice/class_priors.hpp"
 #include "content/practice/feature.hpp"
+#include "content/practice/heard.hpp"
 #include "content/practice/known.hpp"
 #include "content/practice/response.hpp"
 
@@ -40,6 +41,12 @@ struct Reading {
     double low = 0, middle = .5, high = 1;  // 80 % range of the share known
 };
 Reading readingOf(const Known& known);
+/// The range of the share known that holds so much of what is believed: {low, high}.
+/// REQUIRES: 0 < covers < 1.
+struct Range {
+    double low = 0, high = 1;
+};
+Range rangeOf(const Known& known, double covers);
 
 /// Ends of Wilson's score interval (JASA 22, 1927) for `right` of `seen`.
 /// REQUIRES: 0 <= right <= seen, seen > 0.
@@ -75,6 +82,9 @@ class Mastery {
     /// was added already counts as that one.
     void add(const Response& response);
 
+    /// Learns from what was asked aloud: right or wrong; almost changes nothing.
+    void hear(const Heard& heard);
+
     /// What an answer may change, so that it can be taken back: taking back the newest answers,
     /// last one first, leaves the very state that was before them.
     struct Before {
@@ -99,6 +109,8 @@ class Mastery {
     std::size_t bytes() const { return sizeof(*this) + met_.capacity() * sizeof(Met); }
 
   private:
+    void dayIs(std::int64_t day);
+    void take(const Features& features, Answering answering, bool right);
     Belief& meet(const Feature& part);
     void move(std::span<const Feature> parts, const Gaussian& before, const Gaussian& after,
               double learned, bool right);

@@ -51,6 +51,10 @@ struct Model {
     double night_variance_child = .02;
     double most_nights = 30;  // so many nights make their variance; longer gaps count as these
 
+    // Asked aloud: nothing to choose from, so hardly right by chance; an ear errs too. From memory.
+    double heard_guess = .05;
+    double heard_slip = .08;
+
     // What is said of a place.
     double known_from = .6;      // "missed" is: knows less than this share
     double missed_from = .8;     // P(missed) from which a sound is called missed

@@ -16,14 +16,16 @@ namespace {
 
 struct Played {
     std::vector<const Response*> responses;
+    std::vector<const Heard*> heard;
     std::map<Cell, Counts> cells;
+    std::map<Cell, HeardCounts> aloud;
     int answers = 0;
     std::set<std::int64_t> days;
     std::int64_t practised_ms = 0;
 };
 
-SoundLine lineOf(const Cell& cell, const Evidence& evidence) {
-    SoundLine line{cell, evidence, false, false, evidence.standing};
+SoundLine lineOf(const Cell& cell, const Evidence& evidence, const HeardCounts& heard) {
+    SoundLine line{cell, evidence, heard, false, false, evidence.standing};
     // What is left out keeps a sound from being missed; it does not prove that it is known.
     if (line.said == Standing::steady && evidence.shielded > 0) line.said = Standing::growing;
     line.shielded = evidence.shielded > 0 && line.said != Standing::missed;
@@ -36,7 +38,13 @@ SoundLine lineOf(const Cell& cell, const Evidence& evidence) {
 Learner learnerOf(const Played& did, const pack::Child& child,
                   const std::shared_ptr<const ClassPriors>& priors) {
     Learner learner(priors, child.shields);
-    for (const Response* response : did.responses) learner.add(*response);
+    auto heard = did.heard.begin();
+    for (const Response* response : did.responses) {
+        for (; heard != did.heard.end() && (*heard)->day < response->day; ++heard)
+            learner.hear(**heard);
+        learner.add(*response);
+    }
+    for (; heard != did.heard.end(); ++heard) learner.hear(**heard);
     return learner;
 }
 
@@ -71,7 +79,8 @@ bool isBefore(const SoundLine& a, const SoundLine& b) {
 }  // namespace
 
 std::vector<ChildProgress> progressOf(const pack::ClassList& list,
-                                      std::span<const Response> responses) {
+                                      std::span<const Response> responses,
+                                      std::span<const Heard> heard) {
     std::map<std::string_view, Played> played;
     for (const Response& response : responses) {
         Played& child = played[response.child];
@@ -85,6 +94,14 @@ std::vector<ChildProgress> progressOf(const pack::ClassList& list,
     for (auto& [child, did] : played)
         std::stable_sort(did.responses.begin(), did.responses.end(),
                          [](const Response* a, const Response* b) { return a->day < b->day; });
+    for (const Heard& one : heard) {
+        Played& child = played[one.child];
+        child.heard.push_back(&one);
+        child.aloud[{one.skill, one.turns_on}].add(one.mark);
+    }
+    for (auto& [child, did] : played)
+        std::stable_sort(did.heard.begin(), did.heard.end(),
+                         [](const Heard* a, const Heard* b) { return a->day < b->day; });
     const auto priors = priorsOf(list, played);
     std::vector<ChildProgress> all;
     for (const pack::Child& child : list.children) {
@@ -99,8 +116,11 @@ std::vector<ChildProgress> progressOf(const pack::ClassList& list,
                                static_cast<int>(did.days.size()),
                                did.practised_ms,
                                {learner.leftOut().begin(), learner.leftOut().end()}};
+        for (const auto& [cell, aloud] : did.aloud) did.cells[cell];
         for (const auto& [cell, counts] : did.cells)
-            progress.lines.push_back(lineOf(cell, evidenceOf(cell, counts, learner.mastery())));
+            progress.lines.push_back(
+                lineOf(cell, evidenceOf(cell, counts, learner.mastery(), did.aloud[cell]),
+                       did.aloud[cell]));
         std::stable_sort(progress.lines.begin(), progress.lines.end(), isBefore);
         all.push_back(std::move(progress));
     }

@@ -18,9 +18,10 @@ namespace wrenlet::practice {
 
 struct SoundLine {
     Cell cell;
-    Evidence evidence;
-    bool shielded = false;                 // never called missed
-    bool held_back = false;                // without its shield it would look missed
+    Evidence evidence;       // of what tablets brought; read together with what was heard
+    HeardCounts heard{};     // aloud, by her ear
+    bool shielded = false;   // never called missed
+    bool held_back = false;  // without its shield it would look missed
     Standing said = Standing::too_little;  // what the desk says, shields taken into account
 };
 
@@ -33,9 +34,11 @@ struct ChildProgress {
     std::vector<LeftOut> not_counted;  // those of the answers given without listening: in no line
 };
 
-/// Every child of the class, in its order, also those who have not played.
+/// Every child of the class, in its order, also those who have not played. What was heard aloud on
+/// a day comes after that day's answers.
 std::vector<ChildProgress> progressOf(const pack::ClassList& list,
-                                      std::span<const Response> responses);
+                                      std::span<const Response> responses,
+                                      std::span<const Heard> heard = {});
 
 /// For `wrenlet-desk progress --json`. Carries the caution beside the figures.
 std::string progressJson(const pack::ClassList& list, std::span<const ChildProgress> children,

@@ -2,6 +2,7 @@
 
 #include <utility>
 
+#include <sqlite3.h>
 #include <nlohmann/json.hpp>
 
 namespace wrenlet::practice {
@@ -92,7 +93,8 @@ std::string listToText(const std::vector<std::string>& list) {
     return Json(list).dump(-1, ' ', false, Json::error_handler_t::replace);
 }
 
-std::optional<std::vector<std::string>> listFromText(const std::string& text) {
+std::optional<TextList> listFromText(const std::string& text, TextPool& pool) {
+    if (auto known = pool.list(text)) return known;
     const Json list = Json::parse(text, nullptr, false);
     if (!list.is_array() || list.empty() || list.size() > kMostChoices) return std::nullopt;
     std::vector<std::string> choices;
@@ -101,7 +103,7 @@ std::optional<std::vector<std::string>> listFromText(const std::string& text) {
         if (!choice.is_string()) return std::nullopt;
         choices.push_back(choice.get<std::string>());
     }
-    return choices;
+    return pool.keep(text, std::move(choices));
 }
 
 std::optional<exercise::Position> positionFromText(std::string_view text) {
@@ -174,14 +176,12 @@ void bindRow(Statement& insert, const Response& response) {
 }
 
 bool isInBounds(const Response& response) {
-    const std::string* const needed[] = {&response.child, &response.item, &response.skill,
-                                         &response.chosen, &response.right};
-    const std::string* const others[] = {&response.pack, &response.asked, &response.means,
-                                         &response.turns_on.sound};
-    for (const std::string* text : needed)
+    for (const Text* text :
+         {&response.child, &response.item, &response.skill, &response.chosen, &response.right})
         if (text->empty() || text->size() > kLongestText) return false;
-    for (const std::string* text : others)
+    for (const Text* text : {&response.pack, &response.asked, &response.means})
         if (text->size() > kLongestText) return false;
+    if (response.turns_on.sound.size() > kLongestText) return false;
     if (response.choices.empty() || response.choices.size() > kMostChoices) return false;
     for (const std::string& choice : response.choices)
         if (choice.empty() || choice.size() > kLongestText) return false;
@@ -193,21 +193,21 @@ bool isInBounds(const Response& response) {
            isBetween(response.day, -kLastDay, kLastDay);
 }
 
-std::optional<Response> readRow(const Statement& select) {
+std::optional<Response> readRow(const Statement& select, TextPool& pool) {
     RowReader row(select);
     Response response;
-    response.tablet = row.text(kTablet);
+    response.tablet = pool.text(row.text(kTablet));
     response.sequence = row.number(kSequence);
-    response.child = row.text(kChild);
+    response.child = pool.text(row.text(kChild));
     response.session = row.number(kSession);
-    response.pack = row.text(kPack);
-    response.item = row.text(kItem);
-    response.skill = row.text(kSkill);
-    response.asked = row.text(kAsked);
+    response.pack = pool.text(row.text(kPack));
+    response.item = pool.text(row.text(kItem));
+    response.skill = pool.text(row.text(kSkill));
+    response.asked = pool.text(row.text(kAsked));
     response.turns_on.sound = row.text(kSound);
-    response.chosen = row.text(kChosen);
-    response.right = row.text(kRight);
-    response.means = row.text(kMeans);
+    response.chosen = pool.text(row.text(kChosen));
+    response.right = pool.text(row.text(kRight));
+    response.means = pool.text(row.text(kMeans));
     response.try_number = row.smallNumber(kTryNumber);
     response.hearings = row.smallNumber(kHearings);
     response.took_ms = row.number(kTookMs);
@@ -215,7 +215,7 @@ std::optional<Response> readRow(const Statement& select) {
     response.day = row.number(kDay);
 
     const auto position = positionFromText(row.text(kPosition));
-    auto choices = listFromText(row.text(kChoices));
+    auto choices = listFromText(row.text(kChoices), pool);
     if (!row.rightKinds() || !position || !choices) return std::nullopt;
     response.turns_on.position = *position;
     response.choices = std::move(*choices);
@@ -223,6 +223,24 @@ std::optional<Response> readRow(const Statement& select) {
         !isInBounds(response))
         return std::nullopt;
     return response;
+}
+
+std::optional<Removed> removeChildren(sqlite3* connection, std::span<const std::string> children) {
+    // What is deleted is overwritten with zeros:
+    // https://www.sqlite.org/pragma.html#pragma_secure_delete
+    if (execute(connection, "PRAGMA secure_delete=ON") != SQLITE_OK) return std::nullopt;
+    Removed removed;
+    Statement responses(connection, "DELETE FROM response WHERE child = ?");
+    Statement sessions(connection, "DELETE FROM session WHERE child = ?");
+    for (const std::string& child : children) {
+        responses.bind(0, child);
+        sessions.bind(0, child);
+        if (!responses.run()) return std::nullopt;
+        removed.answers += static_cast<std::size_t>(sqlite3_changes(connection));
+        if (!sessions.run()) return std::nullopt;
+        removed.sessions += static_cast<std::size_t>(sqlite3_changes(connection));
+    }
+    return removed;
 }
 
 }  // namespace wrenlet::practice

@@ -5,6 +5,8 @@
 #include <cstddef>
 #include <cstdint>
 #include <optional>
+#include <span>
+#include <string>
 #include <string_view>
 
 #include "content/practice/response.hpp"
@@ -35,7 +37,14 @@ bool isInBounds(const Response& response);
 /// Binds every field but the sequence, which SQLite gives out.
 void bindRow(Statement& insert, const Response& response);
 
-/// The current row; nothing when a field is of the wrong kind or out of bounds.
-std::optional<Response> readRow(const Statement& select);
+/// The current row, its texts from `pool`; nothing when a field is of the wrong kind or out of
+/// bounds.
+std::optional<Response> readRow(const Statement& select, TextPool& pool);
+
+/// Deletes what these children did from both tables; nothing when that failed.
+struct Removed {
+    std::size_t answers = 0, sessions = 0;
+};
+std::optional<Removed> removeChildren(sqlite3* connection, std::span<const std::string> children);
 
 }  // namespace wrenlet::practice

@@ -64,7 +64,13 @@ struct Budget {
     static int spend(void* budget) { return --static_cast<Budget*>(budget)->left < 0; }
 };
 
-Connection openCopy(std::string& bytes, Budget& budget) {
+/// An honest file needs some 0.1 steps a byte for the check and the reading together.
+Budget budgetFor(const std::string& bytes) {
+    return {10'000 + static_cast<std::int64_t>(bytes.size()) / Budget::kStep * 4};
+}
+
+/// `bytes` must outlive it, unless it is to be `changed`: then it has its own copy of them.
+Connection openCopy(std::string& bytes, Budget& budget, bool changed = false) {
     sqlite3* opened = nullptr;
     const int code = sqlite3_open_v2(":memory:", &opened, SQLITE_OPEN_READWRITE, nullptr);
     Connection connection(opened);
@@ -76,8 +82,15 @@ Connection openCopy(std::string& bytes, Budget& budget) {
     sqlite3_limit(opened, SQLITE_LIMIT_LENGTH, 1 << 20);
     sqlite3_progress_handler(opened, Budget::kStep, &Budget::spend, &budget);
     const auto size = static_cast<sqlite3_int64>(bytes.size());
-    if (sqlite3_deserialize(opened, "main", reinterpret_cast<unsigned char*>(bytes.data()), size,
-                            size, SQLITE_DESERIALIZE_READONLY) != SQLITE_OK ||
+    auto* held = reinterpret_cast<unsigned char*>(bytes.data());
+    unsigned flags = SQLITE_DESERIALIZE_READONLY;
+    if (changed) {
+        held = static_cast<unsigned char*>(sqlite3_malloc64(bytes.size()));
+        if (held == nullptr) return nullptr;
+        std::copy(bytes.begin(), bytes.end(), held);
+        flags = SQLITE_DESERIALIZE_FREEONCLOSE | SQLITE_DESERIALIZE_RESIZEABLE;
+    }
+    if (sqlite3_deserialize(opened, "main", held, size, size, flags) != SQLITE_OK ||
         execute(opened, "PRAGMA cell_size_check=ON") != SQLITE_OK)
         return nullptr;
     return connection;
@@ -88,23 +101,52 @@ bool isWhole(sqlite3* connection) {
     return check.row() && check.text(0) == "ok";
 }
 
-struct FromFile {
-    Response response;
-    std::size_t file = 0;
+/// What one file brought, all of it one tablet's, in the order of its numbers.
+struct Brought {
+    std::vector<Response> responses;
+    std::string file;
     bool is_owner = false;  // the file is named after the tablet
 };
 
-}  // namespace
+/// How many of a file's answers are not those that another file has under their numbers: by the
+/// file left out and the file kept.
+using Differing = std::map<std::pair<std::string, std::string>, int>;
 
-Result<std::vector<Response>> readSnapshot(const std::filesystem::path& path) {
+/// One tablet's answers to the end of `all`, each number once: as its own file has it, else as the
+/// first of `files` has it. Gives their memory back.
+void mergeInto(std::vector<Response>& all, std::vector<Brought> files, Differing& differing) {
+    struct Row {
+        Response* response;
+        const Brought* file;
+    };
+    std::stable_sort(files.begin(), files.end(),
+                     [](const Brought& a, const Brought& b) { return a.is_owner > b.is_owner; });
+    std::vector<Row> rows;
+    for (Brought& file : files)
+        for (Response& response : file.responses) rows.push_back({&response, &file});
+    std::stable_sort(rows.begin(), rows.end(), [](const Row& a, const Row& b) {
+        return a.response->sequence < b.response->sequence;
+    });
+    const Row* kept = nullptr;
+    for (const Row& row : rows) {
+        if (kept == nullptr || kept->response->sequence != row.response->sequence) {
+            all.push_back(*row.response);
+            kept = &row;
+        } else if (!(*kept->response == *row.response)) {
+            ++differing[{row.file->file, kept->file->file}];
+        }
+    }
+}
+
+/// Texts come from `pool`, so that files share them.
+Result<std::vector<Response>> readWith(const std::filesystem::path& path, TextPool& pool) {
     const std::string where = path.filename().string();
     auto file = readWhole(path, kMostSnapshotBytes);
     if (!file.ok()) return file.problems();
     std::string& bytes = file.value();
     if (auto problem = whyNotASnapshot(bytes, where)) return *problem;
 
-    // An honest file needs some 0.1 steps a byte for the check and the reading together.
-    Budget budget{10'000 + static_cast<std::int64_t>(bytes.size()) / Budget::kStep * 4};
+    Budget budget = budgetFor(bytes);
     const Connection connection = openCopy(bytes, budget);
     if (!connection || !isWhole(connection.get())) return damaged(where);
 
@@ -117,7 +159,7 @@ Result<std::vector<Response>> readSnapshot(const std::filesystem::path& path) {
     std::vector<Response> responses;
     std::size_t left_out = 0;
     while (select.row()) {
-        auto response = readRow(select);
+        auto response = readRow(select, pool);
         if (response && response->tablet == tablet)
             responses.push_back(std::move(*response));
         else
@@ -133,46 +175,63 @@ Result<std::vector<Response>> readSnapshot(const std::filesystem::path& path) {
     return Result<std::vector<Response>>(std::move(responses), std::move(warnings));
 }
 
+}  // namespace
+
+Result<std::vector<Response>> readSnapshot(const std::filesystem::path& path) {
+    TextPool pool;
+    return readWith(path, pool);
+}
+
+Result<Without> snapshotWithout(const std::filesystem::path& path,
+                                std::span<const std::string> children) {
+    const std::string where = path.filename().string();
+    auto file = readWhole(path, kMostSnapshotBytes);
+    if (!file.ok()) return file.problems();
+    std::string& bytes = file.value();
+    if (auto problem = whyNotASnapshot(bytes, where)) return *problem;
+    Budget budget = budgetFor(bytes);
+    const Connection connection = openCopy(bytes, budget, true);
+    if (!connection || !isWhole(connection.get())) return damaged(where);
+    const auto removed = removeChildren(connection.get(), children);
+    if (!removed) return damaged(where);
+    Without without{{}, removed->answers, removed->sessions};
+    if (removed->answers + removed->sessions > 0 &&
+        execute(connection.get(), "VACUUM") != SQLITE_OK)
+        return damaged(where);
+    sqlite3_int64 size = 0;
+    unsigned char* const left = sqlite3_serialize(connection.get(), "main", &size, 0);
+    if (left == nullptr) return damaged(where);
+    without.bytes.assign(reinterpret_cast<const char*>(left), static_cast<std::size_t>(size));
+    sqlite3_free(left);
+    return without;
+}
+
 Gathered gather(const std::filesystem::path& tablets_folder) {
     Gathered gathered;
-    const auto paths = listFiles(tablets_folder, ".db");
-    std::vector<FromFile> rows;
-    for (std::size_t i = 0; i < paths.size(); ++i) {
-        auto snapshot = readSnapshot(paths[i]);
+    TextPool pool;
+    std::map<std::string, std::vector<Brought>> tablets;
+    std::size_t rows = 0;
+    for (const auto& path : listFiles(tablets_folder, ".db")) {
+        auto snapshot = readWith(path, pool);
         gathered.problems.insert(gathered.problems.end(), snapshot.problems().begin(),
                                  snapshot.problems().end());
-        if (!snapshot.ok()) continue;
-        const std::string stem = paths[i].stem().string();
-        for (Response& response : snapshot.value()) {
-            const bool is_owner = response.tablet == stem;
-            rows.push_back({std::move(response), i, is_owner});
-        }
+        if (!snapshot.ok() || snapshot.value().empty()) continue;
+        rows += snapshot.value().size();
+        const std::string tablet = snapshot.value().front().tablet;
+        tablets[tablet].push_back({std::move(snapshot.value()), path.filename().string(),
+                                   tablet == path.stem().string()});
     }
-    std::stable_sort(rows.begin(), rows.end(), [](const FromFile& a, const FromFile& b) {
-        return std::tie(a.response.tablet, a.response.sequence, b.is_owner) <
-               std::tie(b.response.tablet, b.response.sequence, a.is_owner);
-    });
-
-    std::map<std::pair<std::size_t, std::size_t>, int> differing;  // by file left out, file kept
-    std::size_t kept_from = 0;
-    for (FromFile& row : rows) {
-        const bool is_known = !gathered.responses.empty() &&
-                              gathered.responses.back().tablet == row.response.tablet &&
-                              gathered.responses.back().sequence == row.response.sequence;
-        if (!is_known) {
-            kept_from = row.file;
-            gathered.responses.push_back(std::move(row.response));
-        } else if (!(gathered.responses.back() == row.response)) {
-            ++differing[{row.file, kept_from}];
-        }
-    }
+    Differing differing;
+    gathered.responses.reserve(rows);
+    for (auto& [tablet, files] : tablets)
+        mergeInto(gathered.responses, std::move(files), differing);
     for (const auto& [files, count] : differing)
         gathered.problems.push_back(
-            {paths[files.first].filename().string(),
+            {files.first,
              std::to_string(count) +
                  " of the answers in it differ from those of the same number "
                  "in " +
-                 paths[files.second].filename().string() + ", which are kept.",
+                 files.second + ", which are kept.",
              "Check whether two tablets go by one name.", Problem::Weight::warning});
     return gathered;
 }

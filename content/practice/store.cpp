@@ -194,7 +194,8 @@ Result<Response> Store::append(Response response, std::int64_t played_ms) {
     response.tablet = database_->tablet;
     response.took_ms = std::clamp<std::int64_t>(response.took_ms, 0, kLongestAnswerMs);
     if (!isInBounds(response))
-        return Problem{database_->where, "An answer to " + response.item + " makes no sense.",
+        return Problem{database_->where,
+                       "An answer to " + response.item.string() + " makes no sense.",
                        "Tell whoever looks after Wrenlet; the game goes on."};
     Database& database = *database_;
     auto problem = database.inTransaction([&] {
@@ -214,8 +215,9 @@ std::vector<Response> Store::history(std::string_view child) const {
                      std::string(kSelectResponses) + " WHERE child = ? ORDER BY sequence");
     select.bind(0, child);
     std::vector<Response> responses;
+    TextPool pool;
     while (select.row())
-        if (auto response = readRow(select)) responses.push_back(std::move(*response));
+        if (auto response = readRow(select, pool)) responses.push_back(std::move(*response));
     return responses;
 }
 
@@ -228,8 +230,9 @@ std::vector<Response> Store::all() const {
     Statement select(database_->connection.get(),
                      std::string(kSelectResponses) + " ORDER BY sequence");
     std::vector<Response> responses;
+    TextPool pool;
     while (select.row())
-        if (auto response = readRow(select)) responses.push_back(std::move(*response));
+        if (auto response = readRow(select, pool)) responses.push_back(std::move(*response));
     return responses;
 }
 
@@ -238,6 +241,23 @@ int Store::endedSessions(std::string_view child) const {
                     "SELECT count(*) FROM session WHERE child = ? AND ended = 1");
     count.bind(0, child);
     return count.row() ? static_cast<int>(count.number(0)) : 0;
+}
+
+Result<std::size_t> Store::forget(std::span<const std::string> children) {
+    sqlite3* const connection = database_->connection.get();
+    // What was forgotten and not yet written over, because the power went, is written over now.
+    const bool was_cut_short = numberFrom(connection, "PRAGMA freelist_count", 0) > 0;
+    Removed removed;
+    auto problem = database_->inTransaction([&] {
+        const auto done = removeChildren(connection, children);
+        if (done) removed = *done;
+        return done.has_value();
+    });
+    if (problem) return *problem;
+    if (removed.answers + removed.sessions == 0 && !was_cut_short) return std::size_t{0};
+    for (const char* const sql : {"VACUUM", "PRAGMA wal_checkpoint(TRUNCATE)"})
+        if (execute(connection, sql) != SQLITE_OK) return database_->problem();
+    return removed.answers;
 }
 
 Result<Done> Store::snapshot(const std::filesystem::path& path) const {

@@ -5,6 +5,8 @@
 #include <filesystem>
 #include <memory>
 #include <optional>
+#include <span>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -65,6 +67,11 @@ class Store {
     /// How many sessions the child has ended on this tablet: the pond-side grows by it.
     int endedSessions(std::string_view child) const;
 
+    /// Takes everything these children did out of the store for good, in one commit, and writes its
+    /// file anew, so that no byte of it stays. Gives how many answers went. The numbers they had
+    /// are not given out again. Once these children are gone it changes nothing.
+    Result<std::size_t> forget(std::span<const std::string> children);
+
     /// A copy of the whole store, written aside and renamed to `path`.
     Result<Done> snapshot(const std::filesystem::path& path) const;
 
@@ -81,6 +88,15 @@ class Store {
 /// Reads a snapshot that another tablet wrote, without changing it. Errors name the file: cut
 /// short, not a store, a newer format.
 Result<std::vector<Response>> readSnapshot(const std::filesystem::path& path);
+
+/// A snapshot's bytes without what these children did, and how many answers that were; the file is
+/// not changed. Errors as those of readSnapshot().
+struct Without {
+    std::string bytes;
+    std::size_t answers = 0, sessions = 0;
+};
+Result<Without> snapshotWithout(const std::filesystem::path& path,
+                                std::span<const std::string> children);
 
 /// Every response in a classroom's tablets/, each (tablet, sequence) once, in that order, whatever
 /// the order and number of the files. Problems name the files that could not be read.

@@ -123,6 +123,8 @@ std::vector<std::string> ClassListPlace::rows(const OpenClassList& list) const {
 void ClassListPlace::take(const std::string& id, const OpenClassList& list) {
     in_hand = id;
     key_first.clear();
+    delete_typed.clear();
+    deleted_told.clear();
     const pack::Child* child = list.work().child(id);
     name_typed = name_seen = child != nullptr ? child->name : "";
 }
@@ -153,6 +155,24 @@ void ClassListPlace::leaveOrComeBack(OpenClassList& list) {
                       "Take out who has left the class, then try again.",
                       Problem::Weight::warning}};
     }
+}
+
+bool ClassListPlace::mayDelete(const OpenClassList& list) const {
+    const pack::Child* child = list.work().leftChild(in_hand);
+    return child != nullptr && delete_typed == child->name;
+}
+
+void ClassListPlace::wasDeleted(const ChildDeleted& done, const std::string& name) {
+    deleted_told =
+        name + " is deleted, with " + wording::counted(std::int64_t(done.answers), "answer") + ".";
+    if (!done.receipt.empty())
+        deleted_told += " The receipt is " + done.receipt.filename().string() + " in receipts/.";
+    if (!done.tablets.empty())
+        deleted_told += " Open Wrenlet on " + wording::names(done.tablets) +
+                        " near this folder, so that these forget too.";
+    not_taken = done.problems;
+    delete_typed.clear();
+    in_hand.clear();
 }
 
 }  // namespace wrenlet::desk

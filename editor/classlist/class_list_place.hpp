@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "editor/classlist/delete_child.hpp"
 #include "editor/classlist/one_roster.hpp"
 #include "editor/classlist/open_class_list.hpp"
 
@@ -32,6 +33,8 @@ struct ClassListPlace {
     std::string shield_told;          // the shield that is explained
     std::string name_typed;           // of the child in hand, while it is changed
     std::string name_seen;            // that she had when it was taken over into the box
+    std::string delete_typed;         // the name of one who has left, typed to delete her for good
+    std::string deleted_told;         // what became of the child deleted last
 
     /// Adds what was typed, or opens the file whose path was typed.
     void add(OpenClassList& list);
@@ -53,6 +56,9 @@ struct ClassListPlace {
     void touchKey(const std::string& picture, OpenClassList& list);
     /// The child in hand leaves the class, or is back in it.
     void leaveOrComeBack(OpenClassList& list);
+    /// True when the child in hand has left and her whole name was typed to delete her for good.
+    bool mayDelete(const OpenClassList& list) const;
+    void wasDeleted(const ChildDeleted& done, const std::string& name);
 
   private:
     void addNames(const std::string& text, std::string where, std::size_t column,

@@ -87,7 +87,10 @@ pack::ClassList mergeClassLists(const pack::ClassList& base, const pack::ClassLi
         const auto at = all.find(id);
         return at == all.end() ? nullptr : &at->second;
     };
-    std::set<std::string> done;
+    made.deleted = theirs.deleted;
+    for (const std::string& id : mine.deleted)
+        if (!theirs.isDeleted(id)) made.deleted.push_back(id);
+    std::set<std::string> done(made.deleted.begin(), made.deleted.end());
     const auto take = [&](const pack::Child& child) {
         if (!done.insert(child.id).second) return;
         const auto placed = merged(in(before, child.id), in(ours, child.id), in(others, child.id));

@@ -25,6 +25,8 @@ std::optional<ClassCall> classCallOf(std::span<const std::string> args, std::str
             call.progress = args[++i];
         } else if (arg == "--child" && has_value) {
             call.child = args[++i];
+        } else if (arg == "--to" && has_value) {
+            call.to = std::filesystem::u8path(args[++i]);
         } else if (arg == "--for" && has_value &&
                    (args[i + 1] == "family" || args[i + 1] == "specialist")) {
             call.for_specialist = args[++i] == "specialist";
@@ -40,6 +42,21 @@ std::optional<ClassCall> classCallOf(std::span<const std::string> args, std::str
         return std::nullopt;
     }
     return call;
+}
+
+std::optional<std::string> childNamed(const pack::ClassList& list, const std::string& named,
+                                      std::ostream& err) {
+    std::vector<std::string> ids;
+    for (const auto* side : {&list.children, &list.left})
+        for (const pack::Child& child : *side)
+            if (child.id == named || child.name == named) ids.push_back(child.id);
+    if (list.isDeleted(named)) ids.push_back(named);
+    if (ids.size() == 1) return ids.front();
+    err << (ids.empty() ? "No child of this class has that name or id.\n"
+                        : "Several children have that name; use one of these ids:");
+    for (const std::string& id : ids) err << " " << id;
+    if (!ids.empty()) err << "\n";
+    return std::nullopt;
 }
 
 std::optional<OpenedClass> classAtHand(const ClassCall& call, std::ostream& err) {

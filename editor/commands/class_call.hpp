@@ -16,12 +16,18 @@ struct ClassCall {
     bool json = false;
     std::string html, csv, xapi, progress;  // files to write; empty: none
     std::string child;                      // a name or an id; empty: all
+    std::filesystem::path to;               // another classroom folder; empty: none
     bool for_specialist = false;            // else for the family
 };
 
 /// Nothing, with `use` said on `err`, when the words are off.
 std::optional<ClassCall> classCallOf(std::span<const std::string> args, std::string_view use,
                                      std::ostream& err);
+
+/// The id of the one child who is meant by a name or an id, in the class, having left it or deleted;
+/// nothing, said on `err`, when it is nobody or several.
+std::optional<std::string> childNamed(const pack::ClassList& list, const std::string& named,
+                                      std::ostream& err);
 
 /// Says on `err` what could not be read; nothing when there is no class list.
 std::optional<OpenedClass> classAtHand(const ClassCall& call, std::ostream& err);

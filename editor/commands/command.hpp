@@ -2,6 +2,7 @@
 // passed in, so that anyone can check from outside what the program says.
 #pragma once
 
+#include <cstdint>
 #include <filesystem>
 #include <ostream>
 #include <span>
@@ -13,6 +14,7 @@ struct Console {
     std::ostream& out;             // what was asked for, and nothing else (JSON with --json)
     std::ostream& err;             // problems and progress
     std::filesystem::path assets;  // share/wrenlet: lexicon.bin, art/, fonts/, pictures/
+    std::int64_t today = 0;        // days since 1970-01-01
 };
 
 /// 0 when done, 1 when the input has errors (each said on err), 2 when the words of the call are
@@ -25,6 +27,8 @@ int lessonCommand(std::span<const std::string> args, Console console);    // CLA
 int exportCommand(std::span<const std::string> args, Console console);    // CLASSROOM --csv FILE
 int mergeCommand(std::span<const std::string> args, Console console);     // CLASSROOM FROM...
 int reportCommand(std::span<const std::string> args, Console console);    // CLASSROOM --child NAME
+int deleteCommand(std::span<const std::string> args, Console console);    // CLASSROOM --child NAME
+int moveCommand(std::span<const std::string> args, Console console);  // CLASSROOM --child --to
 int wordCommand(std::span<const std::string> args, Console console);      // WORD... [--json]
 int rhymeCommand(std::span<const std::string> args, Console console);     // A B [--accent NAME]...
 int itemsCommand(std::span<const std::string> args, Console console);     // UNIT.json --skill SKILL

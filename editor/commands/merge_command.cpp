@@ -34,7 +34,7 @@ int mergeCommand(std::span<const std::string> args, Console console) {
     const auto list = pack::openClassList(classroom);
     for (const Problem& problem : list.problems()) console.err << sentence(problem) << "\n";
     if (!list.ok()) return 1;
-    const BroughtIn brought = bringIn(std::span(named).subspan(1), classroom);
+    const BroughtIn brought = bringIn(std::span(named).subspan(1), classroom, list.value().deleted);
     for (const Problem& problem : brought.problems) console.err << sentence(problem) << "\n";
     if (json)
         console.out << nlohmann::ordered_json{{"answers", brought.answers},

@@ -1,5 +1,6 @@
 #include "editor/document/bring_in.hpp"
 
+#include <algorithm>
 #include <cstdio>
 #include <functional>
 #include <set>
@@ -37,7 +38,11 @@ std::string nameOf(const std::string& bytes) {
 
 }  // namespace
 
-BroughtIn bringIn(std::span<const std::filesystem::path> from, const pack::Classroom& classroom) {
+BroughtIn bringIn(std::span<const std::filesystem::path> from, const pack::Classroom& classroom,
+                  std::span<const std::string> deleted) {
+    const auto isDeleted = [&](const practice::Response& response) {
+        return std::find(deleted.begin(), deleted.end(), response.child.string()) != deleted.end();
+    };
     BroughtIn brought;
     std::set<Name> known;
     for (const practice::Response& response : practice::gather(classroom.tablets()).responses)
@@ -52,16 +57,17 @@ BroughtIn bringIn(std::span<const std::filesystem::path> from, const pack::Class
         if (!responses.ok()) continue;
         std::vector<Name> more;
         for (const practice::Response& response : responses.value())
-            if (known.count({response.tablet, response.sequence}) == 0)
+            if (!isDeleted(response) && known.count({response.tablet, response.sequence}) == 0)
                 more.push_back({response.tablet, response.sequence});
         if (more.empty()) {
             brought.known.push_back(name);
             continue;
         }
-        const Result<std::string> bytes = readWhole(file, practice::kMostSnapshotBytes);
+        const auto left = practice::snapshotWithout(file, deleted);
         const Result<Done> written =
-            bytes.ok() ? writeWhole(classroom.tablets() / nameOf(bytes.value()), bytes.value())
-                       : Result<Done>(bytes.problems());
+            left.ok()
+                ? writeWhole(classroom.tablets() / nameOf(left.value().bytes), left.value().bytes)
+                : Result<Done>(left.problems());
         if (!written.ok()) {
             brought.problems.insert(brought.problems.end(), written.problems().begin(),
                                     written.problems().end());

@@ -21,7 +21,8 @@ struct BroughtIn {
 };
 
 /// `from` names files and folders; of a folder its .db files are taken, and those of a tablets/ in
-/// it.
-BroughtIn bringIn(std::span<const std::filesystem::path> from, const pack::Classroom& classroom);
+/// it. What children did who are `deleted` stays out.
+BroughtIn bringIn(std::span<const std::filesystem::path> from, const pack::Classroom& classroom,
+                  std::span<const std::string> deleted);
 
 }  // namespace wrenlet::desk

@@ -92,12 +92,12 @@ ChildStory storyOf(const OpenedClass& opened, std::size_t child) {
     ChildStory story{summaryOf(progress), factsOf(progress), {}};
     for (const practice::SoundLine& line : progress.lines) {
         const practice::Evidence& evidence = line.evidence;
-        if (evidence.seen == 0) continue;
+        if (evidence.seen + line.heard.all() == 0) continue;
         if (story.groups.empty() || story.groups.back().skill != line.cell.skill)
             story.groups.push_back({line.cell.skill, wording::skill(line.cell.skill), 0, {}});
         SoundGroup& group = story.groups.back();
         group.answers += evidence.seen;
-        group.rows.push_back({wording::placeShort(line.cell.turns_on),
+        group.rows.push_back({line.cell, wording::placeShort(line.cell.turns_on),
                               examplesOf(opened, line.cell, 2), saidOf(line), line.shielded,
                               evidence.right, evidence.seen,
                               likelyRange(evidence.right, evidence.seen), evidence.guess});
@@ -114,7 +114,8 @@ std::ptrdiff_t missedIn(const SoundGroup& group) {
 
 std::string takenSentence(const practice::SoundLine& line) {
     if (saidOf(line) == Said::shielded) return "Shielded: never called missed.";
-    if (line.evidence.seen == 0) return "Nothing asked here yet.";
+    if (line.evidence.seen == 0)
+        return line.heard.all() > 0 ? "Asked aloud only so far." : "Nothing asked here yet.";
     if (const auto* most = mostTaken(line.evidence))
         return wording::capital(most->first) + ", " + wording::times(most->second) + ".";
     if (line.evidence.right == line.evidence.seen) return "Right every time so far.";

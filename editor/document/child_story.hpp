@@ -11,6 +11,7 @@
 namespace wrenlet::desk {
 
 struct SoundRow {
+    practice::Cell cell;
     std::string label;     // "–t"
     std::string examples;  // "cat, hat"
     Said said = Said::not_asked;

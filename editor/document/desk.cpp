@@ -23,7 +23,7 @@ Desk::Desk(OpenedClass opened) {
 void Desk::replace(OpenedClass opened) {
     const std::string child_id = opened_.children.empty() ? "" : opened_.children[child_].child.id;
     opened_ = std::move(opened);
-    gathering_ = gatheringOf(opened_);
+    narrow();
     const auto same =
         std::find_if(opened_.children.begin(), opened_.children.end(),
                      [&](const auto& progress) { return progress.child.id == child_id; });
@@ -39,6 +39,19 @@ void Desk::replace(OpenedClass opened) {
     rebuildChild();
 }
 
+void Desk::narrow() {
+    narrowed_.reset();
+    if (!filter_.isAll()) narrowed_ = narrowed(opened_, filter_);
+    gathering_ = gatheringOf(shown());
+}
+
+void Desk::filterBy(const MapFilter& filter) {
+    if (filter == filter_) return;
+    filter_ = filter;
+    narrow();
+    rebuildMap();
+}
+
 void Desk::rebuildMap() {
     std::string child_id;
     practice::Cell cell;
@@ -46,8 +59,8 @@ void Desk::rebuildMap() {
         child_id = opened_.children[map_.rows[point_.row].child].child.id;
     if (point_.column < map_.columns.size()) cell = map_.columns[point_.column].cell;
 
-    map_ = mapOf(opened_, order_);
-    standouts_ = standsOut(opened_, map_);
+    map_ = mapOf(shown(), order_);
+    standouts_ = standsOut(shown(), map_);
     MapPoint point;
     for (std::size_t row = 0; row < map_.rows.size(); ++row)
         if (opened_.children[map_.rows[row].child].child.id == child_id) point.row = row;
@@ -68,6 +81,7 @@ void Desk::rebuildChild() {
 void Desk::rebuildSkill() {
     choices_ = {};
     course_ = {};
+    why_.reset();
     if (opened_.children.empty()) return;
     const std::string& id = opened_.children[child_].child.id;
     choices_ = choicesTaken(opened_, id, skill_);
@@ -78,7 +92,7 @@ const practice::SoundLine* Desk::pointedLine() const {
     if (point_.row >= map_.rows.size() || point_.column >= map_.columns.size()) return nullptr;
     const MapRow& row = map_.rows[point_.row];
     const auto& line = row.cells[point_.column].line;
-    return line ? &opened_.children[row.child].lines[*line] : nullptr;
+    return line ? &shown().children[row.child].lines[*line] : nullptr;
 }
 
 void Desk::orderBy(RowOrder order) {
@@ -91,7 +105,7 @@ void Desk::pointAt(MapPoint point) {
     point_ = point;
     pointed_examples_.clear();
     if (point.column < map_.columns.size())
-        pointed_examples_ = examplesOf(opened_, map_.columns[point.column].cell, 3);
+        pointed_examples_ = examplesOf(shown(), map_.columns[point.column].cell, 3);
 }
 
 void Desk::movePoint(int rows, int columns) {
@@ -120,6 +134,12 @@ void Desk::takeChild(std::size_t child) {
 void Desk::chooseSkill(const std::string& skill) {
     skill_ = skill;
     rebuildSkill();
+}
+
+void Desk::askWhy(const practice::Cell& cell) {
+    if (opened_.children.empty()) return;
+    if (cell.skill != skill_) chooseSkill(cell.skill);
+    why_ = whyOf(opened_, child_, cell);
 }
 
 void Desk::showChild() {

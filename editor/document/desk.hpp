@@ -12,8 +12,10 @@
 #include "editor/document/choices_taken.hpp"
 #include "editor/document/class_map.hpp"
 #include "editor/document/course.hpp"
+#include "editor/document/map_filter.hpp"
 #include "editor/document/opened_class.hpp"
 #include "editor/document/stands_out.hpp"
+#include "editor/document/why.hpp"
 
 namespace wrenlet::desk {
 
@@ -39,6 +41,10 @@ class Desk {
     explicit Desk(OpenedClass opened);
 
     const OpenedClass& opened() const { return opened_; }
+    const MapFilter& filter() const { return filter_; }
+    /// What map and standouts are made of: the class, or what the filter leaves of it. The same
+    /// children in the same order.
+    const OpenedClass& shown() const { return narrowed_ ? *narrowed_ : opened_; }
     ClassState state() const { return stateOf(opened_); }
     Page page() const { return page_; }
     RowOrder order() const { return order_; }
@@ -52,6 +58,8 @@ class Desk {
     const ChildStory& story() const { return story_; }
     const ChoicesTaken& choices() const { return choices_; }
     const Course& course() const { return course_; }
+    /// What stands behind the line that was asked about; nothing: none was.
+    const std::optional<Why>& why() const { return why_; }
 
     /// The line pointed at; null for a place never asked or an empty map.
     const practice::SoundLine* pointedLine() const;
@@ -63,6 +71,7 @@ class Desk {
     void replace(OpenedClass opened);
 
     void orderBy(RowOrder order);
+    void filterBy(const MapFilter& filter);
     void pointAt(MapPoint point);
     void movePoint(int rows, int columns);  // stops at the map's edges
     void openPointed();                     // the child of that row, at that column's skill
@@ -70,6 +79,9 @@ class Desk {
     /// REQUIRES: child < opened().children.size().
     void openChild(std::size_t child);
     void chooseSkill(const std::string& skill);
+    /// A cell of the child shown.
+    void askWhy(const practice::Cell& cell);
+    void closeWhy() { why_.reset(); }
     void showMap() { page_ = Page::map; }
     void showChild();
     void showTomorrow() { page_ = Page::tomorrow; }
@@ -83,12 +95,15 @@ class Desk {
     NextStep next() const;
 
   private:
+    void narrow();
     void rebuildMap();
     void rebuildChild();
     void rebuildSkill();
     std::optional<std::size_t> rowOf(std::size_t child) const;
 
     OpenedClass opened_;
+    MapFilter filter_;
+    std::optional<OpenedClass> narrowed_;
     Gathering gathering_;
     Page page_ = Page::map;
     RowOrder order_ = RowOrder::most_missed;
@@ -101,6 +116,7 @@ class Desk {
     ChildStory story_;
     ChoicesTaken choices_;
     Course course_;
+    std::optional<Why> why_;
 };
 
 }  // namespace wrenlet::desk

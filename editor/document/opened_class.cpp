@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "content/practice/store.hpp"
+#include "editor/ear/ear_file.hpp"
 #include "editor/look/wording.hpp"
 
 namespace wrenlet::desk {
@@ -41,10 +42,12 @@ std::map<practice::Cell, std::vector<std::string>> examplesIn(
 }  // namespace
 
 OpenedClass classOf(pack::ClassList list, std::vector<practice::Response> responses,
-                    std::vector<Problem> problems, std::int64_t now_ms) {
+                    std::vector<Problem> problems, std::int64_t now_ms,
+                    std::vector<practice::Heard> heard) {
     OpenedClass opened;
     opened.listed = true;
-    opened.children = practice::progressOf(list, responses);
+    opened.children = practice::progressOf(list, responses, heard);
+    opened.heard = std::move(heard);
     opened.list = std::move(list);
     opened.examples = examplesIn(responses);
     opened.responses = std::move(responses);
@@ -66,17 +69,26 @@ OpenedClass openClass(const std::filesystem::path& folder, std::int64_t now_ms) 
         return opened;
     }
     auto gathered = practice::gather(classroom.tablets());
+    std::erase_if(gathered.responses, [&](const practice::Response& response) {
+        return list.value().isDeleted(response.child);
+    });
     std::vector<Problem> problems = list.problems();
     problems.insert(problems.end(), gathered.problems.begin(), gathered.problems.end());
+    auto heard = openEar(classroom);
+    problems.insert(problems.end(), heard.problems().begin(), heard.problems().end());
+    std::vector<practice::Heard> marks;
+    if (heard.ok()) marks = std::move(heard.value());
+    std::erase_if(marks,
+                  [&](const practice::Heard& one) { return list.value().isDeleted(one.child); });
     opened = classOf(std::move(list.value()), std::move(gathered.responses), std::move(problems),
-                     now_ms);
+                     now_ms, std::move(marks));
     opened.classroom = classroom;
     return opened;
 }
 
 OpenedClass withList(const OpenedClass& opened, pack::ClassList list) {
-    OpenedClass made =
-        classOf(std::move(list), opened.responses, opened.problems, opened.gathered_ms);
+    OpenedClass made = classOf(std::move(list), opened.responses, opened.problems,
+                               opened.gathered_ms, opened.heard);
     made.classroom = opened.classroom;
     return made;
 }

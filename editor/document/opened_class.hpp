@@ -22,6 +22,7 @@ struct OpenedClass {
     bool listed = false;  // class.json was read
     pack::ClassList list;
     std::vector<practice::Response> responses;      // each (tablet, sequence) once
+    std::vector<practice::Heard> heard;             // aloud, by her ear
     std::vector<practice::ChildProgress> children;  // in the list's order
     // up to kMostExamples words asked at a cell, in any child's answers, by the alphabet
     std::map<practice::Cell, std::vector<std::string>> examples;
@@ -38,7 +39,8 @@ OpenedClass openClass(const std::filesystem::path& folder, std::int64_t now_ms);
 
 /// From answers already in hand, for a class that lies nowhere.
 OpenedClass classOf(pack::ClassList list, std::vector<practice::Response> responses,
-                    std::vector<Problem> problems, std::int64_t now_ms);
+                    std::vector<Problem> problems, std::int64_t now_ms,
+                    std::vector<practice::Heard> heard = {});
 
 /// The same answers of another list of the same class: who is in it, and what shields they have.
 OpenedClass withList(const OpenedClass& opened, pack::ClassList list);

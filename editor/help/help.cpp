@@ -60,6 +60,15 @@ constexpr HelpWord kPapers[] = {
     {"for a specialist", "every count, the likely range, and what was chosen instead"},
     {"CSV, xAPI", "tables and statements for other programs, with ids and no names"},
 };
+constexpr HelpWord kWhy[] = {
+    {"first answer", "the one given before anything was explained; only these count"},
+    {"not counted", "given without listening, as far as times and touches tell"},
+    {"along a shield", "a wrong choice that the child's accent explains: it says nothing"},
+};
+constexpr HelpWord kAloud[] = {
+    {"almost", "nearly said; it is counted, and speaks for neither side"},
+    {"probe", "words that nobody in the class has practised: what carries over to new ones"},
+};
 constexpr HelpWord kList[] = {
     {"badge", "the animal a child finds itself by; no two children have the same"},
     {"key", "two pictures touched after the badge, so that nobody plays in another's place"},
@@ -88,6 +97,9 @@ constexpr std::array<Help, kSpotCount> kHelp{{
     {"Tomorrow", "Seat children who share a gap, and see what to ask them and the whole class.",
      kTomorrow},
     {"Papers", "Write a page about a child, or the class's answers for another program.", kPapers},
+    {"Why", "See the very answers behind a line, and what was read of them.", kWhy},
+    {"Ask aloud", "Ask one child ten things aloud and mark what you hear. Nobody is recorded.",
+     kAloud},
     {"List", "Say who is in the class, and how each child is known and asked.", kList},
     {"Settings", "Set the desk for your eyes, hands and ears. It is kept for the next time.",
      kSettings},

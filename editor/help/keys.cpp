@@ -116,6 +116,17 @@ constexpr KeyRow kRows[] = {
     {Spot::papers, print, Key::p, ctrl, "Ctrl P", "The same"},
     {Spot::papers, back, Key::escape, nothing, "Esc", "Back to the map"},
 
+    {Spot::why, left, Key::left, nothing, kLeftRight, "The child before, the next"},
+    {Spot::why, right, Key::right, nothing, "\u2192", ""},
+    {Spot::why, back, Key::escape, nothing, "Esc", "Back to the page"},
+
+    {Spot::aloud, mark_right, Key::one, nothing, "1", "Right"},
+    {Spot::aloud, mark_almost, Key::two, nothing, "2", "Almost"},
+    {Spot::aloud, mark_wrong, Key::three, nothing, "3", "Wrong"},
+    {Spot::aloud, up, Key::up, nothing, kUpDown, "Another question"},
+    {Spot::aloud, down, Key::down, nothing, "\u2193", ""},
+    {Spot::aloud, back, Key::escape, nothing, "Esc", "Done: back to the page"},
+
     {Spot::list, up, Key::up, nothing, kUpDown, "Another child"},
     {Spot::list, down, Key::down, nothing, "\u2193", ""},
     {Spot::list, page_up, Key::page_up, nothing, kPages, "Ten children on or back"},

@@ -50,6 +50,9 @@ enum class Does : std::uint8_t {
     add,
     add_all,
     print,
+    mark_right,  // what was heard
+    mark_almost,
+    mark_wrong,
 };
 
 struct KeyRow {

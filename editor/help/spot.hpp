@@ -18,6 +18,8 @@ enum class Spot : std::uint8_t {
     child,
     tomorrow,
     papers,
+    why,    // what stands behind a line
+    aloud,  // a child is asked aloud
     list,
     settings,
 };

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <chrono>
+#include <cstdio>
 
 namespace wrenlet::desk::wording {
 
@@ -77,6 +78,14 @@ std::string date(std::int64_t day) {
            std::string(kNames[static_cast<unsigned>(civil.month()) - 1]);
 }
 
+std::string isoDate(std::int64_t day) {
+    const std::chrono::year_month_day civil{std::chrono::sys_days{std::chrono::days(day)}};
+    char text[24];
+    std::snprintf(text, sizeof text, "%04d-%02u-%02u", static_cast<int>(civil.year()),
+                  static_cast<unsigned>(civil.month()), static_cast<unsigned>(civil.day()));
+    return text;
+}
+
 std::string minutes(std::int64_t ms) {
     if (ms < kMinute) return "less than a minute";
     return counted((ms + kMinute / 2) / kMinute, "minute");
@@ -146,6 +155,24 @@ std::string placeShort(const exercise::TurnsOn& turns_on) {
             break;
     }
     return turns_on.sound;
+}
+
+std::string_view heardAs(practice::HeardAs mark) {
+    return mark == practice::HeardAs::right    ? "right"
+           : mark == practice::HeardAs::almost ? "almost"
+                                               : "wrong";
+}
+
+std::string heard(const practice::HeardCounts& counts) {
+    std::string text;
+    const auto add = [&](int count, practice::HeardAs mark) {
+        if (count == 0) return;
+        text += (text.empty() ? "" : ", ") + figure(count) + " " + std::string(heardAs(mark));
+    };
+    add(counts.right, practice::HeardAs::right);
+    add(counts.almost, practice::HeardAs::almost);
+    add(counts.wrong, practice::HeardAs::wrong);
+    return text;
 }
 
 std::string skill(std::string_view id) {

@@ -8,6 +8,7 @@
 #include <string_view>
 
 #include "content/exercise/item.hpp"
+#include "content/practice/heard.hpp"
 
 namespace wrenlet::desk {
 
@@ -33,6 +34,8 @@ std::string ago(std::int64_t past_ms);
 std::string dayShort(std::int64_t day);
 /// "3 Nov" for such a day.
 std::string date(std::int64_t day);
+/// "2026-11-03" for such a day (ISO 8601).
+std::string isoDate(std::int64_t day);
 /// "41 minutes", "less than a minute"
 std::string minutes(std::int64_t ms);
 /// A word's id as it is written: "bow" for "bow~rain".
@@ -44,6 +47,10 @@ std::string place(const exercise::TurnsOn& turns_on);
 /// As the head of a narrow column, where a dash stands for the rest of the word: "t–" for a first
 /// sound, "–t" for a last one, "–æ–" for a middle one, "–æt" for a rime.
 std::string placeShort(const exercise::TurnsOn& turns_on);
+/// "right", "almost", "wrong"
+std::string_view heardAs(practice::HeardAs mark);
+/// "2 right, 1 almost"
+std::string heard(const practice::HeardCounts& counts);
 /// What the desk calls a skill; its id if the table has no such skill.
 std::string skill(std::string_view id);
 

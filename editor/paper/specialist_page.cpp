@@ -3,6 +3,7 @@
 
 #include "content/speech/phoneme.hpp"
 #include "editor/document/child_story.hpp"
+#include "editor/ear/probe.hpp"
 #include "editor/look/wording.hpp"
 #include "editor/paper/html.hpp"
 #include "editor/paper/report_pages.hpp"
@@ -66,6 +67,28 @@ int orderOf(const SoundLine& line) {
     }
 }
 
+/// What the teacher heard when she asked aloud, and words that were new beside practised ones.
+std::string aloudWords(const OpenedClass& opened, const practice::ChildProgress& child) {
+    std::string text;
+    for (const exercise::SkillRow& row : exercise::skillTable()) {
+        practice::HeardCounts all;
+        for (const practice::Heard& heard : opened.heard)
+            if (heard.child == child.child.id && heard.skill == row.id && !heard.is_new_word)
+                all.add(heard.mark);
+        const Transfer transfer =
+            transferOf(opened.responses, opened.heard, child.child.id, row.id);
+        if (all.all() + transfer.new_words.all() == 0) continue;
+        text += (text.empty() ? "" : "; ") + wording::skill(row.id) + ": ";
+        if (all.all() > 0) text += wording::heard(all);
+        if (transfer.new_words.all() > 0)
+            text += (all.all() > 0 ? ", " : "") + std::string("words new to the class ") +
+                    wording::heard(transfer.new_words) + " (practised words, all told, " +
+                    std::to_string(transfer.practised_right) + " of " +
+                    std::to_string(transfer.practised) + " right)";
+    }
+    return text;
+}
+
 }  // namespace
 
 std::string specialistPage(const OpenedClass& opened, std::size_t child, std::int64_t today) {
@@ -101,6 +124,8 @@ std::string specialistPage(const OpenedClass& opened, std::size_t child, std::in
                         wording::counted(std::int64_t(lines.size() - kMostRows), "more line") +
                             " in the CSV file; those that matter most stand here.",
                         "soft");
+    if (const std::string aloud = aloudWords(opened, progress); !aloud.empty())
+        body += element("p", "Asked aloud by the teacher. " + aloud + ".", "soft");
     body += element("p",
                     "Right: first tries alone. Share known and its range come from a Bayesian "
                     "model of the task and the sound, with guessing and slips taken out, and not "

@@ -55,35 +55,36 @@ std::string duration(std::int64_t ms) {
 std::string idOf(const practice::Response& response) {
     static const boost::uuids::name_generator_sha1 names(boost::uuids::ns::url());
     return boost::uuids::to_string(
-        names(kHome + response.tablet + "/" + std::to_string(response.sequence)));
+        names(kHome + response.tablet.string() + "/" + std::to_string(response.sequence)));
 }
 
 ordered_json statement(const practice::Response& response) {
     ordered_json json;
     json["id"] = idOf(response);
     json["actor"] = {{"objectType", "Agent"},
-                     {"account", {{"homePage", kHome}, {"name", response.child}}}};
+                     {"account", {{"homePage", kHome}, {"name", response.child.string()}}}};
     json["verb"] = {{"id", "http://adlnet.gov/expapi/verbs/answered"},
                     {"display", {{"en-US", "answered"}}}};
     ordered_json choices = ordered_json::array();
     for (const std::string& choice : response.choices)
         choices.push_back({{"id", inAddress(choice)}, {"description", {{"en-US", choice}}}});
-    json["object"] = {{"objectType", "Activity"},
-                      {"id", kHome + std::string("item/") + inAddress(response.item)},
-                      {"definition",
-                       {{"type", "http://adlnet.gov/expapi/activities/cmi.interaction"},
-                        {"name", {{"en-US", response.skill + ": " + response.asked}}},
-                        {"interactionType", "choice"},
-                        {"correctResponsesPattern", {inAddress(response.right)}},
-                        {"choices", choices}}}};
+    json["object"] = {
+        {"objectType", "Activity"},
+        {"id", kHome + std::string("item/") + inAddress(response.item.string())},
+        {"definition",
+         {{"type", "http://adlnet.gov/expapi/activities/cmi.interaction"},
+          {"name", {{"en-US", response.skill.string() + ": " + response.asked.string()}}},
+          {"interactionType", "choice"},
+          {"correctResponsesPattern", {inAddress(response.right.string())}},
+          {"choices", choices}}}};
     json["result"] = {{"success", response.isRight()},
-                      {"response", inAddress(response.chosen)},
+                      {"response", inAddress(response.chosen.string())},
                       {"duration", duration(response.took_ms)}};
     const std::string ours = kHome + std::string("x/");
     json["context"] = {{"platform", "Wrenlet"},
                        {"extensions",
-                        {{ours + "pack", response.pack},
-                         {ours + "skill", response.skill},
+                        {{ours + "pack", response.pack.string()},
+                         {ours + "skill", response.skill.string()},
                          {ours + "sound", response.turns_on.sound},
                          {ours + "position", exercise::positionId(response.turns_on.position)},
                          {ours + "try", response.try_number},

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "editor/document/dose.hpp"
 #include "editor/look/wording.hpp"
 #include "editor/windows/keyed.hpp"
 #include "editor/windows/page_head.hpp"
@@ -14,7 +15,8 @@ namespace {
 
 using namespace colour;
 
-void drawNeighbours(View& view, float x, float right) {
+/// Returns where they end.
+float drawNeighbours(View& view, float x, float right) {
     Ui& ui = view.ui;
     const auto& children = view.desk.opened().children;
     for (const int step : {-1, 1}) {
@@ -24,12 +26,13 @@ void drawNeighbours(View& view, float x, float right) {
                          ui.fitted(Type::strong, children[*to].child.name, 110),
                          ButtonKind::outlined, step < 0 ? "\u2190" : "\u2192"};
         const float width = buttonWidth(ui, way);
-        if (x + width > right) return;
+        if (x + width > right) return x;
         const bool by_key = hit(view, step < 0 ? Does::left : Does::right);
         if (button(ui, way, {x, 16, width, 34}) || by_key)
             view.wish([at = *to](Desk& desk) { desk.openChild(at); });
         x += width + 9;
     }
+    return x;
 }
 
 void moveSkill(View& view) {
@@ -41,6 +44,23 @@ void moveSkill(View& view) {
                                                    std::ptrdiff_t(groups.size()) - 1);
         view.wish([skill = groups[std::size_t(to)].skill](Desk& desk) { desk.chooseSkill(skill); });
     }
+}
+
+/// A gauge and no lock: the hours here on a line up to what studies took in all. Returns its
+/// height.
+float drawDose(Ui& ui, const Dose& dose, float x, float y, float width) {
+    constexpr float kBar = 150, kHeight = 18;
+    const float middle = y + kHeight / 2;
+    const auto at = [&](double hours) {
+        return x + kBar * static_cast<float>(std::clamp(hours / kDoseTo, 0., 1.));
+    };
+    ui.fill({x, middle - 4, kBar, 8}, kWash, 4);
+    ui.fill({at(kDoseFrom), middle - 4, at(kDoseTo) - at(kDoseFrom), 8}, kLine, 4);
+    ui.fill({x, middle - 4, std::max(3.f, at(dose.hours) - x), 8}, kDeep, 4);
+    ui.upright(at(kDoseMost), middle - 8, 16, kInk);
+    ui.text(Type::note, x + kBar + 12, middle, kSoft,
+            ui.fitted(Type::note, dose.says, width - kBar - 12));
+    return kHeight;
 }
 
 }  // namespace
@@ -62,15 +82,21 @@ void drawChildPage(View& view) {
     const std::string name = ui.fitted(Type::place, progress.child.name, right - x - 240);
     ui.note("child:" + progress.child.id, {x, 16, ui.width(Type::place, name), 34});
     x += ui.text(Type::place, x, kTitleMiddle, kInk, name) + 22;
-    drawNeighbours(view, x, right);
-    moveSkill(view);
+    x = drawNeighbours(view, x, right);
+    if (!isAskedAloud(view.desk, view.ear)) moveSkill(view);
+    const Button aloud{"ask aloud", "Ask aloud"};
+    const float aloud_width = buttonWidth(ui, aloud);
+    if (view.ask_aloud && !view.desk.skill().empty() && x + aloud_width < right &&
+        button(ui, aloud, {x, 16, aloud_width, 34}))
+        view.later([ask = view.ask_aloud] { ask(EarWords::practised); });
 
     const ChildStory& story = view.desk.story();
     const float most = std::min(body.width, 900.f);
     float y = 72;
     if (!story.groups.empty())
         y += ui.paragraph(Type::strong, body.x, y, most, kInk, story.summary) + 4;
-    y += ui.paragraph(Type::note, body.x, y, most, kSoft, story.facts) + 10;
+    y += ui.paragraph(Type::note, body.x, y, most, kSoft, story.facts) + 4;
+    y += drawDose(ui, doseOf(progress.practised_ms), body.x, y, body.width) + 10;
 
     const float bottom = body.bottom();
     if (story.groups.empty()) {
@@ -83,6 +109,14 @@ void drawChildPage(View& view) {
     const float left_width = std::floor(body.width * 0.527f);
     const float right_width = body.width - left_width - kGap;
     drawSoundsCard(view, {body.x, y, left_width, bottom - y});
+    if (isAskedAloud(view.desk, view.ear)) {
+        drawEarCard(view, {body.x + left_width + kGap, y, right_width, bottom - y});
+        return;
+    }
+    if (view.desk.why()) {
+        drawWhyCard(view, {body.x + left_width + kGap, y, right_width, bottom - y});
+        return;
+    }
     const float upper = std::floor((bottom - y - kGap) * 0.49f);
     drawChoicesCard(view, {body.x + left_width + kGap, y, right_width, upper});
     drawCourseCard(view, {body.x + left_width + kGap, y + upper + kGap, right_width,

@@ -199,7 +199,6 @@ float drawShields(View& view, const pack::Child& child, float x, float y, float 
     return words + height - y;
 }
 
-// Deleting a child's answers for good belongs beside this, with its typed name.
 void drawLeaving(View& view, const std::string& name, bool has_left, float x, float y) {
     Ui& ui = view.ui;
     const Button way{"leave class", has_left ? "Back in the class" : "Leaves the class"};
@@ -213,6 +212,34 @@ void drawLeaving(View& view, const std::string& name, bool has_left, float x, fl
             has_left ? name + "'s answers are all kept." : "All answers are kept.");
 }
 
+/// The one thing that undo does not bring back, so her whole name has to be typed.
+void drawDeleting(View& view, const pack::Child& left, float x, float y, float width) {
+    Ui& ui = view.ui;
+    ClassListPlace& place = view.class_place;
+    ui.level(x, y, width, kLine);
+    y += 12;
+    ui.text(Type::strong, x, y + 11, kInk, "Delete for good");
+    y += 26;
+    y += ui.paragraph(Type::body, x, y, width, kInk,
+                      "Takes " + left.name +
+                          " and every answer out of this folder, out of papers kept in it, and off "
+                          "each tablet that next sees the folder. Undo does not bring this back.");
+    y += 6;
+    y += ui.paragraph(Type::note, x, y, width, kSoft,
+                      "Sticks, backups and printed papers are yours to look after; a receipt lists "
+                      "them. Ask first whether your school has to keep something.");
+    y += 10;
+    const Button way{"delete child", "Delete for good"};
+    const float wide = buttonWidth(ui, way);
+    const Area box{x, y, std::min(width - wide - 8, 280.f), 38};
+    const auto typing =
+        ui.field("name to delete", box, place.delete_typed, "Type " + left.name + " to delete");
+    const bool ready = place.mayDelete(*view.class_list);
+    const bool pressed = ready && button(ui, way, {box.right() + 8, y + 1, wide, 36});
+    if (ready && (pressed || typing.entered))
+        view.later([remove = view.delete_child, id = left.id] { remove(id); });
+}
+
 }  // namespace
 
 void drawClassListPane(View& view, const Area& area) {
@@ -224,7 +251,9 @@ void drawClassListPane(View& view, const Area& area) {
     card(ui, area);
     const float x = area.x + kPad, width = std::min(area.width - 2 * kPad, 520.f);
     if (child == nullptr && left == nullptr) {
-        ui.paragraph(Type::body, x, area.y + 20, width, kSoft,
+        const float told =
+            ui.paragraph(Type::body, x, area.y + 20, width, kInk, view.class_place.deleted_told);
+        ui.paragraph(Type::body, x, area.y + 20 + (told > 0 ? told + 12 : 0), width, kSoft,
                      "Choose a child in the list: name, badge, key and accent shields stand here.");
         return;
     }
@@ -233,6 +262,7 @@ void drawClassListPane(View& view, const Area& area) {
         ui.text(Type::place, x + kBadge + 12, area.y + 12 + kBadge / 2, kInk,
                 ui.fitted(Type::place, left->name, width - kBadge - 12));
         drawLeaving(view, left->name, true, x, area.y + kBadge + 32);
+        drawDeleting(view, *left, x, area.y + kBadge + 84, width);
         return;
     }
     float y = area.y + drawTop(view, *child, area);

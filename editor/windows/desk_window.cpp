@@ -173,6 +173,8 @@ Spot DeskWindow::spot() const {
     }
     if (desk_.page() == Page::tomorrow && tomorrow_) return Spot::tomorrow;
     if (desk_.page() == Page::papers && papers_) return Spot::papers;
+    if (desk_.page() == Page::child && isAskedAloud(desk_, ear_)) return Spot::aloud;
+    if (desk_.page() == Page::child && desk_.why()) return Spot::why;
     return desk_.page() == Page::child  ? Spot::child
            : desk_.page() == Page::list ? Spot::list
                                         : Spot::map;
@@ -238,6 +240,8 @@ std::optional<std::int64_t> DeskWindow::due() const {
 void DeskWindow::undo(bool again) {
     if (place_ == Place::klass && desk_.page() == Page::tomorrow && tomorrow_) {
         again ? tomorrow_->redo() : tomorrow_->undo();
+    } else if (place_ == Place::klass && spot() == Spot::aloud) {
+        if (!again) ear_.undo(desk_.opened().classroom);
     } else if (place_ == Place::klass) {
         if (class_list_) again ? class_list_->change().redo() : class_list_->change().undo();
     } else if (unit_) {
@@ -270,53 +274,66 @@ void DeskWindow::frame(float pixel_width, float pixel_height, float scale, const
         Ui ui(atlas, scale, stage_);
         std::vector<std::function<void(Desk&)>> wishes;
         const float width = pixel_width / scale, height = pixel_height / scale;
-        View view{ui,
-                  desk_,
-                  frameFor(width, height),
-                  width,
-                  height,
-                  surroundings_.now_ms(),
-                  surroundings_.pictures,
-                  scroll_,
-                  sounds_,
-                  place_,
-                  unit_.get(),
-                  words_,
-                  words_scroll_,
-                  booth_.get(),
-                  queue_scroll_,
-                  try_out_.get(),
-                  finder_.get(),
-                  try_scroll_,
-                  hand_out_.get(),
-                  bring_,
-                  bring_scroll_,
-                  class_list_.get(),
-                  class_place_,
-                  class_scroll_,
-                  tomorrow_.get(),
-                  tomorrow_scroll_,
-                  papers_.get(),
-                  papers_scroll_,
-                  new_title_,
-                  wishes,
-                  {},
-                  [this](Place place) { go(place); },
-                  {},
-                  [this] { closeUnit(); },
-                  [this](const auto& folder) { openUnit(folder); },
-                  units_,
-                  unit_problems_,
-                  surroundings_.hear,
-                  settings_,
-                  sheet_,
-                  sheet_ == Sheet::settings ? Spot::settings : spot(),
-                  [this](Sheet sheet) { show(sheet); }};
+        View view{
+            ui,
+            desk_,
+            frameFor(width, height),
+            width,
+            height,
+            surroundings_.now_ms(),
+            surroundings_.pictures,
+            scroll_,
+            sounds_,
+            place_,
+            unit_.get(),
+            words_,
+            words_scroll_,
+            booth_.get(),
+            queue_scroll_,
+            try_out_.get(),
+            finder_.get(),
+            try_scroll_,
+            hand_out_.get(),
+            bring_,
+            bring_scroll_,
+            class_list_.get(),
+            class_place_,
+            class_scroll_,
+            tomorrow_.get(),
+            tomorrow_scroll_,
+            papers_.get(),
+            papers_scroll_,
+            new_title_,
+            wishes,
+            {},
+            [this](Place place) { go(place); },
+            [this](const std::string& id) { deleteChild(id); },
+            ear_,
+            {},
+            [this](practice::HeardAs mark) { ear_.mark(mark, desk_.opened().classroom, today()); },
+            [this] { closeAloud(); },
+            {},
+            [this] { closeUnit(); },
+            [this](const auto& folder) { openUnit(folder); },
+            units_,
+            unit_problems_,
+            surroundings_.hear,
+            settings_,
+            sheet_,
+            sheet_ == Sheet::settings ? Spot::settings : spot(),
+            [this](Sheet sheet) { show(sheet); }};
         if (surroundings_.bench && desk_.state() != ClassState::no_folder)
             view.make_unit = [this](const std::string& title) { makeUnit(title); };
+        if (surroundings_.bench && !desk_.opened().children.empty())
+            view.ask_aloud = [this](EarWords words) {
+                desk_.closeWhy();
+                ear_.open(desk_.opened(), desk_.child(), desk_.skill(), words, *surroundings_.bench,
+                          static_cast<std::uint64_t>(today()));
+            };
         view.gather = [&] {
             view.wish([this](Desk& desk) {
                 if (class_list_) class_list_->finish(surroundings_.now_ms());
+                clearHandedIn(desk.opened().classroom, desk.opened().list.deleted);
                 desk.replace(surroundings_.open(desk.opened().classroom.folder));
                 if (!class_list_) return openClassList();
                 if (desk.opened().listed) class_list_->readAnew(desk.opened().list);
@@ -331,6 +348,35 @@ void DeskWindow::frame(float pixel_width, float pixel_height, float scale, const
     }
     ImGui::End();
     ImGui::PopFont();
+}
+
+void DeskWindow::deleteChild(const std::string& id) {
+    const pack::Child* child = class_list_ ? class_list_->work().leftChild(id) : nullptr;
+    if (child == nullptr) return;
+    const std::string name = child->name;
+    const std::int64_t now = surroundings_.now_ms();
+    class_list_->finish(now);
+    if (tomorrow_) tomorrow_->finish(now);
+    const pack::Classroom classroom = desk_.opened().classroom;
+    const auto done = desk::deleteChild(classroom, id, today());
+    // Everything that may still hold the child is opened anew, and with it nothing can be undone.
+    desk_.replace(surroundings_.open(classroom.folder));
+    openClassList();
+    if (done.ok())
+        class_place_.wasDeleted(done.value(), name);
+    else
+        class_place_.not_taken = done.problems();
+}
+
+// The figures take in what was marked.
+void DeskWindow::closeAloud() {
+    const bool is_more = ear_.given() > 0;
+    ear_.close();
+    if (is_more) desk_.replace(surroundings_.open(desk_.opened().classroom.folder));
+}
+
+std::int64_t DeskWindow::today() const {
+    return surroundings_.now_ms() / 86'400'000;
 }
 
 void DeskWindow::drawPlace(View& view) {
@@ -396,7 +442,9 @@ void DeskWindow::keys(View& view) {
         const bool back = !again && hit(view, Does::undo);
         if (back || again) view.later([this, again] { undo(again); });
     }
-    if (place_ == Place::klass && desk_.page() != Page::list && input::pressed(Key::escape))
+    const bool is_beside = desk_.page() == Page::child && (desk_.why() || ear_.isOpen());
+    if (place_ == Place::klass && desk_.page() != Page::list && !is_beside &&
+        input::pressed(Key::escape))
         view.wish([this](Desk& desk) {
             const bool is_tomorrow = desk.page() == Page::tomorrow && tomorrow_ != nullptr;
             if (!is_tomorrow || !tomorrow_->back()) desk.showMap();

@@ -90,6 +90,7 @@ class DeskWindow {
     WordsPlace& words() { return words_; }
     OpenClassList* classList() { return class_list_.get(); }
     ClassListPlace& classPlace() { return class_place_; }
+    EarPlace& ear() { return ear_; }
     BringPlace& bring() { return bring_; }
     TomorrowPlace* tomorrow() { return tomorrow_.get(); }
     PapersPlace* papers() { return papers_.get(); }
@@ -108,6 +109,9 @@ class DeskWindow {
   private:
     void keys(View& view);
     Spot spot() const;
+    void deleteChild(const std::string& id);
+    void closeAloud();
+    std::int64_t today() const;  // days since 1970-01-01
     void drawPlace(View& view);
     void closeUnit();
     void openClassList();
@@ -144,6 +148,7 @@ class DeskWindow {
     TomorrowScroll tomorrow_scroll_;
     std::unique_ptr<PapersPlace> papers_;  // of the class
     PapersScroll papers_scroll_;
+    EarPlace ear_;
     WordsPlace words_;
     WordsScroll words_scroll_;
     std::string new_title_;

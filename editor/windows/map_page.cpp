@@ -3,6 +3,7 @@
 
 #include "editor/look/wording.hpp"
 #include "editor/windows/input.hpp"
+#include "editor/windows/keyed.hpp"
 #include "editor/windows/page_head.hpp"
 #include "editor/windows/view.hpp"
 #include "editor/windows/widgets.hpp"
@@ -30,11 +31,63 @@ MapShape shapeOf(const Ui& ui, const ClassMap& map, Type labels) {
     return shape;
 }
 
+/// What can be chosen, in columns, over the page until it is closed.
+void drawFilterChoices(View& view, const Area& below) {
+    constexpr float kColumn = 178, kRow = 30, kPad = 14;
+    Ui& ui = view.ui;
+    const auto columns = filterColumns(view.desk.opened(), view.desk.filter());
+    std::size_t rows = 0;
+    for (const FilterColumn& column : columns) rows = std::max(rows, column.choices.size());
+    const float width = kColumn * float(columns.size()) + 2 * kPad;
+    const float height =
+        std::min(kRow * float(rows + 1) + 2 * kPad, view.frame.body.bottom() - below.bottom() - 8);
+    const float x = std::min(below.x, view.width - 16 - width);
+    const float scale = ui.scale();
+    ImGui::SetNextWindowPos({x * scale, (below.bottom() + 4) * scale});
+    ImGui::SetNextWindowSize({width * scale, height * scale});
+    if (!ImGui::BeginPopup("filter choices")) return;
+    ImDrawList* outer = ui.paintOn(ImGui::GetWindowDrawList());
+    const float top = below.bottom() + 4 + kPad - ImGui::GetScrollY() / scale;
+    for (std::size_t at = 0; at < columns.size(); ++at) {
+        const float left = x + kPad + float(at) * kColumn;
+        ui.text(Type::note, left + 8, top + kRow / 2, kSoft, columns[at].heading);
+        for (std::size_t row = 0; row < columns[at].choices.size(); ++row) {
+            const FilterChoice& choice = columns[at].choices[row];
+            const Area area{left, top + float(row + 1) * kRow, kColumn - 8, kRow};
+            const auto press = ui.press("filter:" + choice.name, area);
+            if (choice.is_chosen || press.hovered)
+                ui.fill(area.inset(1), choice.is_chosen ? kPaleDeep : kWash, 6);
+            if (press.held) ui.focusRing(area.inset(5), 6);
+            ui.text(choice.is_chosen ? Type::strong : Type::body, left + 8, area.middleY(), kInk,
+                    ui.fitted(Type::strong, choice.name, kColumn - 24));
+            if (press.pressed)
+                view.wish([filter = choice.filter](Desk& desk) { desk.filterBy(filter); });
+        }
+    }
+    if (input::pressed(Key::escape)) ImGui::CloseCurrentPopup();
+    ui.paintOn(outer);
+    ImGui::EndPopup();
+}
+
+/// "Show: everything", which opens the choices. Returns its left end.
+float drawFilter(View& view, float right, float most) {
+    Ui& ui = view.ui;
+    const bool is_all = view.desk.filter().isAll();
+    const Button way{"map filter",
+                     ui.fitted(Type::strong, "Show: " + filterWords(view.desk.filter()), most - 30),
+                     is_all ? ButtonKind::outlined : ButtonKind::on};
+    const float width = std::min(most, buttonWidth(ui, way));
+    const Area area{right - width, 16, width, 34};
+    if (button(ui, way, area)) ImGui::OpenPopup("filter choices");
+    drawFilterChoices(view, area);
+    return area.x;
+}
+
 void drawHead(View& view) {
     Ui& ui = view.ui;
     const Gathering& gathering = view.desk.gathering();
     const float x = view.frame.body.x;
-    const float right = drawPageButtons(view);
+    const float right = drawFilter(view, drawPageButtons(view) - 16, 300);
     const float title = ui.text(Type::place, x, kTitleMiddle, kInk, "Class map");
     const std::string counts =
         wording::counted(std::int64_t(view.desk.map().rows.size()), "child", "children") + ", " +
@@ -225,6 +278,12 @@ void drawMapPage(View& view) {
     drawHead(view);
     drawOrder(view, right);
     drawLegend(view);
+    if (view.desk.map().columns.empty()) {
+        emptyPlace(ui, {body.x, 100, right - body.x, body.bottom() - 100}, "Nothing was asked here",
+                   "No answer belongs to " + filterWords(view.desk.filter()) +
+                       ". Choose something else under Show.");
+        return;
+    }
 
     Type labels = Type::title;
     MapShape shape = shapeOf(ui, view.desk.map(), labels);

@@ -31,7 +31,17 @@ Columns columnsIn(float x, float width) {
     return at;
 }
 
-void drawRow(Ui& ui, const SoundRow& row, const Columns& at, float middle) {
+void drawRow(View& view, const SoundRow& row, const Columns& at, const Area& area) {
+    Ui& ui = view.ui;
+    const float middle = area.middleY();
+    const auto press = ui.press("why:" + row.cell.skill + "/" + row.label, area);
+    const bool is_open = view.desk.why() && view.desk.why()->cell == row.cell;
+    if (is_open || press.hovered) ui.fill(area.inset(1), is_open ? kPaleDeep : kWash, 5);
+    if (press.held) ui.focusRing(area.inset(2), 5);
+    if (press.pressed)
+        view.wish([cell = row.cell, is_open](Desk& desk) {
+            is_open ? desk.closeWhy() : desk.askWhy(cell);
+        });
     const float label = ui.text(Type::title, at.label, middle, kInk, row.label);
     const float examples = std::max(at.examples, at.label + label + 8);
     if (at.chip - examples > 40)
@@ -130,7 +140,8 @@ void drawSoundsCard(View& view, const Area& area) {
         drawHeading(view, group, {list.x, y, width, kHeading}, y > list.y + 2);
         y += kHeading;
         for (const SoundRow& row : group.rows) {
-            if (y + kRow > list.y && y < list.bottom()) drawRow(ui, row, at, y + kRow / 2);
+            if (y + kRow > list.y && y < list.bottom())
+                drawRow(view, row, at, {list.x, y, width, kRow});
             y += kRow;
         }
         y += 4;
@@ -144,7 +155,7 @@ void drawSoundsCard(View& view, const Area& area) {
     ui.level(list.x, list.bottom() + 1, width, kLine);
     ui.dashesUpright(area.x + kPad + 4, foot - 8, 16, kInk);
     ui.text(Type::note, area.x + kPad + 14, foot, kSoft,
-            area.width > 480 ? "where guessing would land. The more answers, the shorter the bar."
+            area.width > 480 ? "where guessing would land. Press a line to see why it says that."
                              : "where guessing would land");
 }
 

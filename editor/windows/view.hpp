@@ -12,6 +12,7 @@
 #include "editor/bring/bring_place.hpp"
 #include "editor/classlist/class_list_place.hpp"
 #include "editor/document/desk.hpp"
+#include "editor/ear/ear_place.hpp"
 #include "editor/handout/hand_out_place.hpp"
 #include "editor/help/spot.hpp"
 #include "editor/look/layout.hpp"
@@ -133,6 +134,11 @@ struct View {
     std::vector<std::function<void(Desk&)>>& wishes;
     std::function<void()> gather;  // look into the classroom folder again
     std::function<void(Place)> go;
+    std::function<void(const std::string&)> delete_child;  // for good, by id
+    EarPlace& ear;
+    std::function<void(EarWords)> ask_aloud;  // the child shown; null: there is nothing to ask from
+    std::function<void(practice::HeardAs)> mark_aloud;
+    std::function<void()> close_aloud;
     std::function<void(const std::string&)> make_unit;            // with a title
     std::function<void()> close_unit;                             // to choose another
     std::function<void(const std::filesystem::path&)> open_unit;  // a unit's folder
@@ -163,6 +169,10 @@ void drawChildPage(View& view);
 void drawSoundsCard(View& view, const Area& area);
 void drawChoicesCard(View& view, const Area& area);
 void drawCourseCard(View& view, const Area& area);
+/// True when the child shown is being asked; she may have gone on to another since.
+bool isAskedAloud(const Desk& desk, const EarPlace& ear);
+void drawEarCard(View& view, const Area& area);  // REQUIRES: ear.isOpen()
+void drawWhyCard(View& view, const Area& area);  // REQUIRES: desk.why()
 void drawEmptyPage(View& view);
 void drawClassListPage(View& view);
 void drawClassListPane(View& view, const Area& area);  // the child in hand

@@ -119,8 +119,9 @@ void Turn::record(const Given& given) {
     response.turns_on = item.turns_on;
     response.chosen = item.choices[given.choice].id;
     response.right = item.choices[item.answer].id;
-    for (const auto choice : question_->order())
-        response.choices.push_back(item.choices[choice].id);
+    std::vector<std::string> listed;
+    for (const auto choice : question_->order()) listed.push_back(item.choices[choice].id);
+    response.choices = std::move(listed);
     response.means = item.choices[given.choice].means;
     response.try_number = question_->tryNumber();
     response.hearings = std::max(1, given.hearings);

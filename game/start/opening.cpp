@@ -111,6 +111,7 @@ Result<Opened> openRest(OpenedList list, const pack::Classroom& classroom,
     Result<practice::Store> store = practice::Store::open(tablet.store(), tabletName(random));
     append(problems, store.problems());
     if (!store.ok()) return problems;
+    append(problems, store.value().forget(list.list.deleted).problems());
 
     std::error_code error;
     std::filesystem::create_directories(classroom.tablets(), error);

@@ -37,7 +37,9 @@ practice::Response answer(const exercise::Item& item, int child, int day, Random
     response.asked = item.subject;
     response.turns_on = item.turns_on;
     response.right = item.choices[item.answer].id;
-    for (const exercise::Choice& choice : item.choices) response.choices.push_back(choice.id);
+    std::vector<std::string> listed;
+    for (const exercise::Choice& choice : item.choices) listed.push_back(choice.id);
+    response.choices = std::move(listed);
     const bool knows = random.below(100) < static_cast<std::uint32_t>(40 + 2 * child);
     const auto chosen = knows ? item.answer : random.below(std::uint32_t(item.choices.size()));
     response.chosen = item.choices[chosen].id;

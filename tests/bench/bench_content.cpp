@@ -142,7 +142,9 @@ practice::Response row(const exercise::Item& item, std::int64_t session) {
     response.skill = exercise::rowOf(item.skill).id;
     response.asked = item.subject;
     response.turns_on = item.turns_on;
-    for (const auto& choice : item.choices) response.choices.push_back(choice.id);
+    std::vector<std::string> listed;
+    for (const auto& choice : item.choices) listed.push_back(choice.id);
+    response.choices = std::move(listed);
     response.chosen = response.right = item.choices[item.answer].id;
     return response;
 }

@@ -65,7 +65,7 @@ TEST_CASE("Brought in: in any order, in any parts and again, the answers are the
         std::size_t answers = 0;
         for (std::size_t at = 0; at < order.size();) {
             const std::size_t count = std::min<std::size_t>(1 + random.below(4), order.size() - at);
-            const BroughtIn brought = bringIn(std::span(order).subspan(at, count), classroom);
+            const BroughtIn brought = bringIn(std::span(order).subspan(at, count), classroom, {});
             CHECK(brought.problems.empty());
             CHECK(brought.taken.size() + brought.known.size() == count);
             answers += brought.answers;
@@ -73,7 +73,7 @@ TEST_CASE("Brought in: in any order, in any parts and again, the answers are the
         }
         CHECK(answers == sticks.all.size());
         CHECK(gathered(classroom) == sticks.all);
-        const BroughtIn again = bringIn(sticks.files, classroom);
+        const BroughtIn again = bringIn(sticks.files, classroom, {});
         CHECK(again.answers == 0);
         CHECK(again.taken.empty());
         CHECK(gathered(classroom) == sticks.all);
@@ -89,7 +89,7 @@ TEST_CASE("Brought in: a half-written file is refused by name, and the rest goes
     practice::samples::writeBytes(sticks.files[2], whole.substr(0, whole.size() * 2 / 3));
     const std::vector<std::filesystem::path> both = {sticks.files[2], sticks.files[5],
                                                      sticks.folder / "none.db"};
-    const BroughtIn brought = bringIn(both, classroom);
+    const BroughtIn brought = bringIn(both, classroom, {});
     REQUIRE(brought.problems.size() == 2);
     CHECK(brought.problems[0].where == "t-0-2.db");
     CHECK(brought.problems[1].where == "none.db");
@@ -106,7 +106,7 @@ TEST_CASE("Brought in: another copy of a classroom folder is found by its tablet
         std::filesystem::copy(sticks.files[std::size_t(newest)], other / "tablets");
     const pack::Classroom classroom{room.path()};
     const std::vector<std::filesystem::path> from = {other.path()};
-    CHECK(bringIn(from, classroom).answers == sticks.all.size());
+    CHECK(bringIn(from, classroom, {}).answers == sticks.all.size());
     CHECK(gathered(classroom) == sticks.all);
 }
 

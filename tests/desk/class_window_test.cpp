@@ -195,6 +195,32 @@ TEST_CASE("A child leaves the class and comes back, with all answers") {
     CHECK(room.seat.desk().opened().children.size() == demo::classList().children.size());
 }
 
+TEST_CASE("One who has left is deleted for good only when the whole name is typed") {
+    Room room;
+    const std::string maya = room.idOf("Maya");
+    room.seat.window().classPlace().take(maya, *room.seat.window().classList());
+    room.seat.frame();
+    CHECK_FALSE(room.seat.shows("name to delete"));  // in the class there is no such way
+    room.seat.click("leave class");
+    room.saved();
+    room.seat.click("name to delete");
+    room.seat.type("May");
+    CHECK_FALSE(room.seat.shows("delete child"));
+    room.seat.type("a");
+    room.seat.click("delete child");
+    const auto list = pack::openClassList({room.folder.path()});
+    REQUIRE(list.ok());
+    CHECK(list.value().left.empty());
+    CHECK(list.value().deleted == std::vector{maya});
+    std::size_t receipts = 0;
+    for (const auto& file : listFiles(room.folder / "receipts", ".txt")) {
+        CHECK(file.filename().string().find(maya) != std::string::npos);
+        ++receipts;
+    }
+    CHECK(receipts == 1);
+    CHECK(room.seat.window().classPlace().deleted_told.find("Maya is deleted") == 0);
+}
+
 TEST_CASE("Arrows walk the children, and the list is reached and left by the keyboard") {
     Room room;
     room.seat.key(Key::down);

@@ -200,9 +200,10 @@ practice::Response answer(const Sound& sound, double knows, Random& random) {
     response.turns_on = {sound.sound, sound.position};
     response.asked = sound.asked[random.below(static_cast<std::uint32_t>(sound.asked.size()))];
     response.right = *sound.head ? sound.head : response.asked;
-    response.choices = {response.right};
-    for (const Foil& foil : sound.foils) response.choices.emplace_back(foil.chosen);
-    random.shuffle(response.choices);
+    std::vector<std::string> listed{response.right.string()};
+    for (const Foil& foil : sound.foils) listed.emplace_back(foil.chosen);
+    random.shuffle(listed);
+    response.choices = std::move(listed);
     const double guess = 1.0 / static_cast<double>(response.choices.size());
     if (random.unit() < knows + (1 - knows) * guess) {
         response.chosen = response.right;
@@ -254,7 +255,7 @@ std::vector<practice::Response> responses(std::uint64_t seed) {
                 response.tablet = "t-" + std::to_string(tablet + 1);
                 response.sequence = ++sequences[tablet];
                 response.session = day;
-                response.item = response.skill + "/" + response.asked;
+                response.item = response.skill.string() + "/" + response.asked.string();
                 response.pack = "by-the-pond 3";
                 response.took_ms = 2'500 + random.below(7'000);
                 response.day = day;

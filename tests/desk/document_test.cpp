@@ -28,9 +28,9 @@ void answers(std::vector<practice::Response>& all, const char* child, const char
         response.right = head;
         // Missed now and then, and not always in one place: as children do who listen.
         const bool is_right = (at + 1) * right / seen > at * right / seen;
-        response.choices = {head, foil, "other"};
-        std::rotate(response.choices.begin(), response.choices.begin() + at % 3,
-                    response.choices.end());
+        std::vector<std::string> listed{head, foil, "other"};
+        std::rotate(listed.begin(), listed.begin() + at % 3, listed.end());
+        response.choices = std::move(listed);
         response.chosen = is_right ? head : foil;
         response.means = is_right ? "" : std::string("took ") + foil;
         response.took_ms = 4'000;

@@ -170,6 +170,7 @@ bool listPictures(Room& room, const std::filesystem::path& folder, DeskOptions o
                     list.change().leave(list.list().children[3].id);
                     place.move(100, list);
                     place.pane_open = true;
+                    place.delete_typed = list.work().leftChild(place.in_hand)->name;
                 }
                 return true;
             };

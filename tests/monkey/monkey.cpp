@@ -75,11 +75,11 @@ void Monkey::look(bool is_time) {
         const practice::Response& row = rows[i];
         const std::string doubts = witness_->doubts(row);
         if (!doubts.empty())
-            complain("nobody answered " + row.chosen + " to " + row.item + ": " + doubts + " (" +
+            complain("nobody answered " + row.chosen.string() + " to " + row.item.string() + ": " + doubts + " (" +
                      witness_->told() + ")");
         if (std::count(row.choices.begin(), row.choices.end(), row.chosen) != 1 ||
             row.hearings < 1 || row.took_ms < 0)
-            complain("the answer to " + row.item + " can't be");
+            complain("the answer to " + row.item.string() + " can't be");
     }
     rows_ = rows;
 }

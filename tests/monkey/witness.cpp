@@ -245,7 +245,7 @@ std::optional<std::string> Witness::answerOf(const Done& done,
 std::string Witness::doubts(const practice::Response& response) const {
     if (done_.empty()) return "no finger and no key was let go";
     if (children_.count(response.child) == 0)
-        return "nobody touched the badge of " + response.child;
+        return "nobody touched the badge of " + response.child.string();
     for (const Done& done : done_)
         if (answerOf(done, response.choices) == response.chosen) return "";
     return "what was done says something else";

@@ -100,7 +100,7 @@ TEST_CASE("Exports: statements are as xAPI 1.0.3 wants them") {
         CHECK(ids.insert(one["id"]).second);
         CHECK(one["actor"].size() == 2);
         CHECK(one["actor"]["account"].size() == 2);
-        CHECK(one["actor"]["account"]["name"] == responses[i].child);
+        CHECK(one["actor"]["account"]["name"] == responses[i].child.string());
         CHECK(one["verb"]["id"] == "http://adlnet.gov/expapi/verbs/answered");
         CHECK(std::regex_match(one["object"]["id"].get<std::string>(), iri));
         CHECK(one["result"]["success"] == responses[i].isRight());

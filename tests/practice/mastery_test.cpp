@@ -18,8 +18,9 @@ Evidence after(int right, int seen, int choices) {
     Mastery mastery;
     Counts counts;
     Response response = samples::response();
-    response.choices.clear();
-    for (int i = 0; i < choices; ++i) response.choices.push_back("w" + std::to_string(i));
+    std::vector<std::string> listed;
+    for (int i = 0; i < choices; ++i) listed.push_back("w" + std::to_string(i));
+    response.choices = std::move(listed);
     response.right = "w0";
     for (int i = 0; i < seen; ++i) {
         response.chosen = i < right ? "w0" : "w1";
@@ -182,8 +183,9 @@ TEST_CASE("Mastery: a wrong answer along a shield moves nothing") {
 TEST_CASE("Evidence: foils are counted by their meaning") {
     Counts counts;
     Response response = samples::response();
-    response.chosen = response.choices.back() == response.right ? response.choices.front()
-                                                                : response.choices.back();
+    response.chosen = response.choices[response.choices.size() - 1] == response.right
+                          ? response.choices[0]
+                          : response.choices[response.choices.size() - 1];
     response.means = "heard another rime";
     counts.add(response, {});
     CHECK(counts.seen == 1);

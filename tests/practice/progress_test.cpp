@@ -116,9 +116,9 @@ TEST_CASE("Answers given without listening stand in no line, and their day is to
         response.skill = "phoneme.blend";
         response.turns_on = {at % 2 == 0 ? "t" : "p", Position::last};
         response.right = "yes";
-        response.choices = {"yes", "no", "other"};
-        std::rotate(response.choices.begin(), response.choices.begin() + at % 3,
-                    response.choices.end());
+        std::vector<std::string> listed{"yes", "no", "other"};
+        std::rotate(listed.begin(), listed.begin() + at % 3, listed.end());
+        response.choices = std::move(listed);
         const bool right = listens ? at % 10 != 7 : at % 4 == 0;
         response.chosen = right ? "yes" : "no";
         response.means = right ? "" : "heard another sound";

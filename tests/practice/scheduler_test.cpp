@@ -73,11 +73,13 @@ class Simulated {
             response.skill = exercise::rowOf(item.skill).id;
             response.asked = item.subject;
             response.turns_on = item.turns_on;
-            for (const auto index : next->order) response.choices.push_back(item.choices[index].id);
+            std::vector<std::string> listed;
+            for (const auto index : next->order) listed.push_back(item.choices[index].id);
+            response.choices = std::move(listed);
             response.right = item.choices[item.answer].id;
             const bool right = chance.unit() < knows(item);
             const auto wrong = item.answer == 0 ? 1u : 0u;
-            response.chosen = right ? response.right : item.choices[wrong].id;
+            response.chosen = right ? response.right.string() : item.choices[wrong].id;
             response.means = right ? "" : item.choices[wrong].means;
             history.push_back(response);
             mastery.add(response);
@@ -284,7 +286,9 @@ TEST_CASE("Scheduler: a day begins few skills that are hard for the child") {
             response.item = item.id;
             response.skill = exercise::rowOf(item.skill).id;
             response.turns_on = item.turns_on;
-            for (const auto& choice : item.choices) response.choices.push_back(choice.id);
+            std::vector<std::string> listed;
+            for (const auto& choice : item.choices) listed.push_back(choice.id);
+            response.choices = std::move(listed);
             response.right = item.choices[item.answer].id;
             response.chosen = item.choices[item.answer == 0 ? 1 : 0].id;  // nothing gets easier
             if (isHard(response.skill)) skills.insert(response.skill);

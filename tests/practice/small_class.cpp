@@ -41,8 +41,10 @@ Response SmallChild::ask(int session) {
     question.skill = kSkills[skill];
     question.turns_on = {kSounds[sound],
                          skill == 1 ? exercise::Position::last : exercise::Position::first};
-    question.item = question.skill + kSounds[sound];
-    for (std::size_t i = 0; i < choices; ++i) question.choices.push_back("w" + std::to_string(i));
+    question.item = question.skill.string() + kSounds[sound];
+    std::vector<std::string> listed;
+    for (std::size_t i = 0; i < choices; ++i) listed.push_back("w" + std::to_string(i));
+    question.choices = std::move(listed);
     question.right = question.choices[random_.below(static_cast<std::uint32_t>(choices))];
     question.day = 20'000 + session;
     question.at_ms = question.day * 86'400'000;
@@ -61,7 +63,7 @@ void SmallChild::answer(Response& question, double attention) {
     const bool is_known = random_.unit() < knows;
     question.chosen =
         is_known
-            ? question.right
+            ? question.right.string()
             : question.choices[random_.below(static_cast<std::uint32_t>(question.choices.size()))];
     question.took_ms = static_cast<std::int64_t>(median_ms_ * (1 + .4 * (1 - knows)) *
                                                  std::exp(.4 * nearlyNormal(random_)));

@@ -104,10 +104,10 @@ TEST_CASE("Store: what makes no sense is refused before it is written") {
         response.session = 99;
     }
     SUBCASE("no choices") {
-        response.choices.clear();
+        response.choices = {};
     }
     SUBCASE("no child") {
-        response.child.clear();
+        response.child = {};
     }
     SUBCASE("a text without end") {
         response.means = std::string(5000, 'x');

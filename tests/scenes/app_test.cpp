@@ -57,8 +57,8 @@ TEST_CASE("App: after a wrong answer both are heard, then the same is asked agai
         return std::any_of(heard.begin(), heard.end(),
                            [&](const game::Spoken& spoken) { return spoken.clip == clip; });
     };
-    CHECK(hears("word:" + first.chosen));
-    CHECK(hears("word:" + first.right));
+    CHECK(hears("word:" + first.chosen.string()));
+    CHECK(hears("word:" + first.right.string()));
 
     player.answerWrong();
     CHECK(player.store().all().back().try_number == 2);

@@ -210,5 +210,5 @@ TEST_CASE("Keys: a switch that is cancelled or pressed anew without an up answer
     player.contact(contact(Kind::down, 1, water));
     player.contact(contact(Kind::up, 1, water));
     REQUIRE(player.store().newest() == rows + 1);
-    CHECK("choice:" + player.store().all().back().chosen == second);
+    CHECK("choice:" + player.store().all().back().chosen.string() == second);
 }

@@ -75,7 +75,7 @@ practice::Response answered(const Bank& bank, int item, bool right) {
     const exercise::Item& asked = bank.items[static_cast<std::size_t>(item)].item;
     practice::Response response;
     response.right = asked.choices[asked.answer].id;
-    response.chosen = right ? response.right : asked.choices[asked.answer == 0 ? 1 : 0].id;
+    response.chosen = right ? response.right.string() : asked.choices[asked.answer == 0 ? 1 : 0].id;
     return response;
 }
 

@@ -11,6 +11,7 @@
 #include <string>
 #include <vector>
 
+#include "content/practice/evidence.hpp"
 #include "content/practice/response.hpp"
 #include "tests/simulator/bank.hpp"
 
@@ -45,6 +46,18 @@ struct Reading {
     double low = 0, high = 1;  // the share known, 80 % range
 };
 
+/// One line of what the desk would say of a child: a sound or skill that was asked, in its task.
+struct SaidLine {
+    practice::Cell cell;
+    int seen = 0;                // first answers that count
+    bool missed = false;         // the word that is said
+    bool only_shielded = false;  // wrong answers, and all of them along a shield
+    practice::Range range80, range90;
+};
+
+/// What is held of a child's way to answer, after each of them.
+enum class Held : std::uint8_t { listening, tired, tapping };
+
 class Reader {
   public:
     virtual ~Reader() = default;
@@ -54,9 +67,8 @@ class Reader {
     virtual Reading row(int row) const = 0;
     virtual void saw(int item, const practice::Response& response) = 0;
     virtual void night() {}
-    /// True while it holds that the child answers without listening. Asked after each answer; an
-    /// alarm that outlives a night counts against the next session too.
-    virtual bool tapping() const { return false; }
+    /// Asked after each answer; an alarm that outlives a night counts against the next session too.
+    virtual Held held() const { return Held::listening; }
 };
 
 /// One child's place. Both see every answer and every night, the policy first; where they are one
@@ -80,6 +92,8 @@ class Classroom {
     /// After every child's session and before the night: a class fits its priors here. Rows are
     /// read after it.
     virtual void dayEnded() {}
+    /// By pupil, what a report says now; empty where there is none.
+    virtual std::vector<std::vector<SaidLine>> said() const { return {}; }
     /// True when its readers look for tapping: then they are put to that test.
     virtual bool watchesTapping() const { return false; }
 };

@@ -25,11 +25,13 @@ TEST_CASE("Learner: a child who met every part of every skill takes under 64 KB"
         response.day = 20'000 + response.session;
         response.skill = exercise::rowOf(item.skill).id;
         response.turns_on = item.turns_on;
-        for (const exercise::Choice& choice : item.choices) response.choices.push_back(choice.id);
-        random.shuffle(response.choices);
+        std::vector<std::string> listed;
+        for (const exercise::Choice& choice : item.choices) listed.push_back(choice.id);
+        random.shuffle(listed);
+        response.choices = std::move(listed);
         response.right = item.choices[item.answer].id;
         const auto other = random.below(static_cast<std::uint32_t>(item.choices.size()));
-        response.chosen = random.unit() < .8 ? response.right : item.choices[other].id;
+        response.chosen = random.unit() < .8 ? response.right.string() : item.choices[other].id;
         response.took_ms = 2'000 + random.below(4'000);
         learner.add(response);
         most = std::max(most, learner.bytes());

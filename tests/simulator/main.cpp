@@ -99,6 +99,7 @@ int main(int argc, char** argv) {
         printJson(std::cout, results);
     } else {
         printTable(std::cout, results);
+        printSaid(std::cout, results);
         printGoals(std::cout, results);
     }
     return 0;

@@ -15,14 +15,10 @@ constexpr int kFittedFrom = 100'000;  // classes that no run uses
 }  // namespace
 
 std::vector<NamedPolicy> policies(const BktModel& bkt) {
-    return {{"wrenlet", makeWrenlet()},
-            {"fixed", makeFixed()},
-            {"random", makeRandom()},
-            {"random_same_estimator", makeRandomSameEstimator()},
-            {"leitner", makeLeitner()},
-            {"bkt", makeBkt(bkt)},
-            {"elo", makeElo()},
-            {"thompson", makeThompson()}};
+    return {{"wrenlet", makeWrenlet()}, {"fixed", makeFixed()},
+            {"random", makeRandom()},   {"random_same_estimator", makeRandomSameEstimator()},
+            {"leitner", makeLeitner()}, {"bkt", makeBkt(bkt)},
+            {"elo", makeElo()},         {"thompson", makeThompson()}};
 }
 
 std::vector<std::string> policyNames() {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <numeric>
 
 #include "tests/simulator/draw.hpp"
@@ -20,6 +21,7 @@ constexpr int kReadAfter[] = {1, 2, 4, 10};  // sessions: 40, 80, 160 and 400 it
 constexpr int kTopAfter = 4;
 constexpr std::size_t kTop = 8;
 constexpr int kFoundWithin = 12;
+constexpr double kTired = .25;  // of attention lost by a session's end
 
 // Streams of one child's seed.
 constexpr std::uint64_t kChildStream = 1, kAnswerStream = 2, kChoiceStream = 3, kTapStream = 4,
@@ -67,10 +69,8 @@ class Run {
             for (std::size_t i = 0; i < places_.size(); ++i) playSession(i, session);
             classroom_->dayEnded();
             if (beside_) beside_->dayEnded();
-            for (Place& place : places_) {
-                if (!with_tappers_) read(place, session + 1);
-                sleep(place, session);
-            }
+            if (!with_tappers_ && isReadAfter(session + 1)) readAll(session + 1);
+            for (Place& place : places_) sleep(place, session);
         }
     }
 
@@ -117,6 +117,7 @@ class Run {
     void playSession(std::size_t number, int session) {
         Place& place = places_[number];
         int right = 0;
+        Held first = Held::listening;  // that was held of the session and was no listening
         bool alarm = false;
         place.places.clear();
         for (int asked = 0; asked < kItems; ++asked) {
@@ -135,11 +136,14 @@ class Run {
             if (!taps) place.child->practise(item, random);
             right += response.isRight();
             place.last_asked[static_cast<std::size_t>(item)] = place.asked++;
-            if (!place.seat.reader->tapping()) continue;
+            const Held held = place.seat.reader->held();
+            if (first == Held::listening) first = held;
+            if (held != Held::tapping) continue;
             alarm = true;
             if (taps && asked < place.tapping.from_item + kFoundWithin) place.found = true;
         }
         if (!with_tappers_) countSession(place, right, alarm);
+        if (watchesTapping()) countHeld(place, session, first);
     }
 
     int choose(Place& place, int session, int asked) {
@@ -190,8 +194,9 @@ class Run {
         response.turns_on = question.turns_on;
         response.chosen = chosen.id;
         response.right = question.choices[question.answer].id;
-        for (const std::size_t index : order)
-            response.choices.push_back(question.choices[index].id);
+        std::vector<std::string> listed;
+        for (const std::size_t index : order) listed.push_back(question.choices[index].id);
+        response.choices = std::move(listed);
         response.means = chosen.means;
         response.hearings = answer.hearings;
         response.took_ms = answer.took_ms;
@@ -227,10 +232,45 @@ class Run {
         if (watchesTapping()) tally_.of(Measure::tap_false).add(alarm);
     }
 
+    static bool isReadAfter(int sessions) {
+        return std::find(std::begin(kReadAfter), std::end(kReadAfter), sessions) !=
+               std::end(kReadAfter);
+    }
+
+    /// Sessions that were neither fresh nor tired are not counted.
+    void countHeld(const Place& place, int session, Held first) {
+        const double tires = place.child->nature().tires;
+        if (with_tappers_ && session == place.tapping.session)
+            tally_.addSession(Truly::tapping, first);
+        else if (!with_tappers_ && tires == 0)
+            tally_.addSession(Truly::fresh, first);
+        else if (!with_tappers_ && tires >= kTired)
+            tally_.addSession(Truly::tired, first);
+    }
+
+    void readAll(int sessions) {
+        for (const Place& place : places_) read(place, sessions);
+        const auto said = classroom_->said();
+        for (std::size_t i = 0; i < said.size(); ++i)
+            for (const SaidLine& line : said[i])
+                tally_.addSaid(line, knownOf(*places_[i].child, line.cell));
+    }
+
+    /// Mean share known of the bank's items that ask the cell.
+    double knownOf(const Child& child, const practice::Cell& cell) {
+        if (cells_.empty())
+            for (std::size_t i = 0; i < bank_.items.size(); ++i) {
+                const exercise::Item& item = bank_.items[i].item;
+                cells_[{std::string(exercise::rowOf(item.skill).id), item.turns_on}].push_back(
+                    static_cast<int>(i));
+            }
+        const std::vector<int>& items = cells_.at(cell);
+        double sum = 0;
+        for (const int item : items) sum += child.known(item);
+        return sum / static_cast<double>(items.size());
+    }
+
     void read(const Place& place, int sessions) {
-        if (std::find(std::begin(kReadAfter), std::end(kReadAfter), sessions) ==
-            std::end(kReadAfter))
-            return;
         std::vector<std::pair<double, bool>> named;  // how likely missed, and whether it is
         for (std::size_t row = 0; row < bank_.rows; ++row) {
             const Reading reading = place.seat.reader->row(static_cast<int>(row));
@@ -261,6 +301,7 @@ class Run {
     std::unique_ptr<Classroom> classroom_, beside_;
     std::vector<Place> places_;
     std::vector<std::uint8_t> resting_;
+    std::map<practice::Cell, std::vector<int>> cells_;  // their items in the bank
     Tally tally_;
 };
 

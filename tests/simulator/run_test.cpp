@@ -70,7 +70,7 @@ class Watcher final : public Reader {
     double pRight(int) const override { return 0.5; }
     Reading row(int) const override { return {}; }
     void saw(int, const practice::Response&) override {}
-    bool tapping() const override { return alarm_; }
+    Held held() const override { return alarm_ ? Held::tapping : Held::listening; }
 
   private:
     const bool alarm_;

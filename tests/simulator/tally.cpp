@@ -46,7 +46,37 @@ void Tally::addReading(const Reading& reading, double known) {
     of(Measure::coverage80).add(reading.low <= known && known <= reading.high);
 }
 
+void Tally::addSaid(const SaidLine& line, double known) {
+    only_shielded_ += line.only_shielded;
+    shielded_missed_ += line.only_shielded && line.missed;
+    std::size_t step = kSaidSteps;
+    while (step > 0 && line.seen < kSaidFrom[step - 1]) --step;
+    if (step == 0) return;
+    Said& said = said_[step - 1];
+    const bool missed = known < kKnownShare;
+    const auto holds = [known](const practice::Range& range) {
+        return range.low <= known && known <= range.high;
+    };
+    said.lines += 1;
+    said.missed += missed;
+    said.said += line.missed;
+    said.both += missed && line.missed;
+    said.in80 += holds(line.range80);
+    said.in90 += holds(line.range90);
+}
+
 void Tally::add(const Tally& other) {
+    only_shielded_ += other.only_shielded_;
+    shielded_missed_ += other.shielded_missed_;
+    for (std::size_t i = 0; i < kSaidSteps; ++i) {
+        const auto sum = [&](double Said::*field) { said_[i].*field += other.said_[i].*field; };
+        for (const auto field :
+             {&Said::lines, &Said::missed, &Said::said, &Said::both, &Said::in80, &Said::in90})
+            sum(field);
+    }
+    for (std::size_t truly = 0; truly < kWaysTruly; ++truly)
+        for (std::size_t held = 0; held < kWaysHeld; ++held)
+            sessions_[truly][held] += other.sessions_[truly][held];
     for (std::size_t i = 0; i < kMeasures; ++i) {
         shares_[i].sum += other.shares_[i].sum;
         shares_[i].count += other.shares_[i].count;

@@ -43,12 +43,39 @@ struct Share {
     }
 };
 
+/// Lines of the desk's report by how often their sound or skill was asked: from so many first
+/// answers up to those of the next.
+inline constexpr int kSaidFrom[] = {3, 5, 8, 12};
+inline constexpr std::size_t kSaidSteps = 4;
+struct Said {
+    double lines = 0, missed = 0;  // of these truly missed
+    double said = 0, both = 0;     // said to be missed; of these truly missed
+    double in80 = 0, in90 = 0;     // the truth lies within the range
+};
+
+/// Sessions by what they were, and what was held of them first.
+enum class Truly : std::uint8_t { fresh, tired, tapping };
+inline constexpr std::size_t kWaysTruly = 3, kWaysHeld = 3;
+
 class Tally {
   public:
     Share& of(Measure measure) { return shares_[static_cast<std::size_t>(measure)]; }
     /// A row's reading against the truth: calibration, missed_at_90, coverage80.
     void addReading(const Reading& reading, double known);
+    /// A line of the report against the truth.
+    void addSaid(const SaidLine& line, double known);
+    void addSession(Truly truly, Held held) {
+        sessions_[static_cast<std::size_t>(truly)][static_cast<std::size_t>(held)] += 1;
+    }
     void add(const Tally& other);
+
+    const Said& said(std::size_t step) const { return said_[step]; }
+    double sessions(Truly truly, Held held) const {
+        return sessions_[static_cast<std::size_t>(truly)][static_cast<std::size_t>(held)];
+    }
+    /// Lines with wrong answers, all along a shield; and how many of them were called missed.
+    double onlyShielded() const { return only_shielded_; }
+    double shieldedMissed() const { return shielded_missed_; }
 
     /// NaN when nothing was counted.
     double value(Measure measure) const;
@@ -65,6 +92,9 @@ class Tally {
   private:
     std::array<Share, kMeasures> shares_{};
     std::array<Bin, kBins> bins_{};
+    std::array<Said, kSaidSteps> said_{};
+    std::array<std::array<double, kWaysHeld>, kWaysTruly> sessions_{};
+    double only_shielded_ = 0, shielded_missed_ = 0;
 };
 
 /// A figure of one policy's classes, or of two policies' same classes.

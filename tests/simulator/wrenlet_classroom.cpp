@@ -4,6 +4,7 @@
 #include "content/practice/focus.hpp"
 #include "content/practice/learner.hpp"
 #include "content/practice/place.hpp"
+#include "content/practice/progress.hpp"
 #include "content/practice/scheduler.hpp"
 
 namespace wrenlet::simulator {
@@ -43,7 +44,10 @@ class WrenletChild {
   public:
     WrenletChild(const Prepared& all, const Pupil& pupil,
                  std::shared_ptr<const practice::ClassPriors> priors)
-        : prepared(all), shields(pupil.shields), learner(std::move(priors), shields) {}
+        : prepared(all),
+          id(pupil.id),
+          shields(pupil.shields),
+          learner(std::move(priors), shields) {}
 
     void saw(const practice::Response& response) {
         history.push_back(response);
@@ -55,6 +59,7 @@ class WrenletChild {
     }
 
     const Prepared& prepared;
+    std::string id;
     std::vector<std::string> shields;
     std::vector<practice::Response> history;
     practice::Learner learner;
@@ -77,8 +82,15 @@ class WrenletReader final : public Reader {
         return {reading.p_missed, reading.low, reading.high};
     }
     void saw(int, const practice::Response&) override {}
-    bool tapping() const override {
-        return child_->learner.attention().state() == practice::Attention::State::guessing;
+    Held held() const override {
+        switch (child_->learner.attention().state()) {
+            case practice::Attention::State::guessing:
+                return Held::tapping;
+            case practice::Attention::State::tired:
+                return Held::tired;
+            default:
+                return Held::listening;
+        }
     }
 
   private:
@@ -144,6 +156,26 @@ class WrenletClassroom final : public Classroom {
         return {make_(children_.back()), std::make_shared<WrenletReader>(children_.back())};
     }
     bool watchesTapping() const override { return true; }
+
+    /// As the desk makes it of a classroom folder (practice/progress); the wider range is read of
+    /// the same beliefs.
+    std::vector<std::vector<SaidLine>> said() const override {
+        pack::ClassList list;
+        std::vector<practice::Response> responses;
+        for (const auto& child : children_) {
+            list.children.push_back({child->id, child->id, "", child->shields});
+            responses.insert(responses.end(), child->history.begin(), child->history.end());
+        }
+        const auto progress = practice::progressOf(list, responses);
+        std::vector<std::vector<SaidLine>> all;
+        for (std::size_t i = 0; i < children_.size(); ++i) {
+            all.emplace_back();
+            for (const practice::SoundLine& line : progress[i].lines)
+                all.back().push_back(saidOf(line, children_[i]->learner.mastery()));
+        }
+        return all;
+    }
+
     void dayEnded() override {
         std::vector<const practice::Mastery*> all;
         for (const auto& child : children_) all.push_back(&child->learner.mastery());
@@ -153,6 +185,19 @@ class WrenletClassroom final : public Classroom {
     }
 
   private:
+    static SaidLine saidOf(const practice::SoundLine& line, const practice::Mastery& mastery) {
+        const practice::Evidence& evidence = line.evidence;
+        const int wrong = evidence.seen - evidence.right;
+        const practice::Known known =
+            mastery.known(practice::featuresOf(line.cell.skill, line.cell.turns_on));
+        return {line.cell,
+                evidence.seen,
+                line.said == practice::Standing::missed,
+                wrong > 0 && evidence.shielded == wrong,
+                {evidence.reading.low, evidence.reading.high},
+                practice::rangeOf(known, .9)};
+    }
+
     std::shared_ptr<const Prepared> prepared_;
     MakePolicy make_;
     std::shared_ptr<const practice::ClassPriors> priors_ =

@@ -142,3 +142,30 @@ TEST_CASE("Start: a kept pack that rotted on the tablet is not played") {
     writeBytes(room.classroom.packFile("one.zip"), "this is no zip");
     CHECK_FALSE(room.open().ok());
 }
+
+TEST_CASE("Start: a tablet forgets children whom the list says are deleted") {
+    Room room;
+    const auto answer = [&](game::Opened& opened, const char* child) {
+        const auto session = opened.store.beginSession(child, "first 1", 7, 20'000);
+        REQUIRE(session.ok());
+        practice::Response response = practice::samples::response();
+        response.child = child;
+        response.session = session.value().id;
+        REQUIRE(opened.store.append(response, 1).ok());
+    };
+    {
+        auto opened = room.open();
+        REQUIRE(opened.ok());
+        answer(opened.value(), "c-01");
+        answer(opened.value(), "c-02");
+    }
+    auto list = pack::openClassList(room.classroom).value();
+    list.deleted = {"c-01"};
+    writeBytes(room.classroom.classFile(), pack::writeClassList(list));
+    auto opened = room.open();
+    REQUIRE_MESSAGE(opened.ok(), said(opened.problems()));
+    CHECK(said(opened.value().problems) == "");
+    REQUIRE(opened.value().store.all().size() == 1);
+    CHECK(opened.value().store.all().front().child == "c-02");
+    CHECK(opened.value().list.children.empty());
+}

@@ -167,6 +167,6 @@ TEST_CASE("Touch screen: a palm that rests on the water gives way to a finger th
 
     const auto rows = tablet.kept();
     REQUIRE(rows.size() == 1);
-    CHECK("choice:" + rows[0].chosen == right);
+    CHECK("choice:" + rows[0].chosen.string() == right);
     CHECK(rows[0].isRight());
 }
