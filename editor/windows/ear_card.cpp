@@ -14,7 +14,7 @@ namespace {
 using namespace colour;
 using practice::HeardAs;
 
-constexpr float kPad = 17;
+constexpr float kPad = 17, kInHand = 52;
 
 struct Way {
     HeardAs mark;
@@ -53,10 +53,11 @@ void drawItem(View& view, std::size_t index, const Area& row) {
         ui.fill(row, kWash, 6);
     }
     const float mark_width = 74, x = row.x + 14, width = row.width - 20 - mark_width;
-    ui.text(here ? Type::strong : Type::body, x, row.y + row.height * .31f, kInk,
+    ui.text(here ? Type::strong : Type::body, x, here ? row.y + 15 : row.middleY(), kInk,
             ui.fitted(Type::strong, item.said.ask, width));
-    ui.text(Type::note, x, row.y + row.height * .71f, kSoft,
-            ui.fitted(Type::note, "Answer: " + item.said.answer, width));
+    if (here)
+        ui.text(Type::note, x, row.y + 36, kSoft,
+                ui.fitted(Type::note, "Answer: " + item.said.answer, width));
     if (const auto mark = view.ear.markOf(index)) {
         const bool is_right = *mark == HeardAs::right;
         const float at = row.right() - mark_width;
@@ -136,9 +137,13 @@ void drawEarCard(View& view, const Area& area) {
     }
     const float ways = area.bottom() - 12 - 36;
     drawWays(view, x, ways);
-    const float row = std::min(46.f, (ways - 10 - y) / float(count));
-    for (std::size_t i = 0; i < count; ++i)
-        drawItem(view, i, {x - 6, y + float(i) * row, width + 12, row - 2});
+    // The one in hand takes two lines, with its answer.
+    const float row = std::min(34.f, (ways - 10 - y - kInHand) / std::max(1.f, float(count) - 1));
+    for (std::size_t i = 0; i < count; ++i) {
+        const float height = i == view.ear.at() ? kInHand : row;
+        drawItem(view, i, {x - 6, y, width + 12, height - 2});
+        y += height;
+    }
     const int step = hit(view, Does::down) ? 1 : hit(view, Does::up) ? -1 : 0;
     if (step != 0)
         view.later([&ear = view.ear, step] {

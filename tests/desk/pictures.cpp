@@ -134,7 +134,7 @@ bool listPictures(Room& room, const std::filesystem::path& folder, DeskOptions o
     const std::array<Size, 4> sizes{{kSizes[0], kSizes[1], kSizes[2], {3840, 2160, "3840x2160"}}};
     for (const std::string name :
          {"class-list", "class-list-empty", "class-list-pasted", "class-list-roster", "bring-in",
-          "bring-in-choose", "class-list-left"}) {
+          "bring-in-choose", "class-list-left", "child-why", "child-aloud", "map-narrowed"}) {
         for (const Size& size : sizes) {
             room.empty();
             options.width = size.width;
@@ -149,6 +149,27 @@ bool listPictures(Room& room, const std::filesystem::path& folder, DeskOptions o
                 if (name.compare(0, 8, "bring-in") == 0)
                     return bringPrepared(window, room.path, workbench, name == "bring-in");
                 window.go(Place::klass);
+                if (name == "child-why" || name == "child-aloud") {
+                    Desk& desk = window.desk();
+                    desk.openChild(desk.map().rows.front().child);
+                    const SoundGroup& group = desk.story().groups.front();
+                    desk.askWhy(group.rows.front().cell);
+                    if (name == "child-why") return true;
+                    desk.closeWhy();
+                    EarPlace& ear = window.ear();
+                    ear.open(desk.opened(), desk.child(), desk.skill(), EarWords::fresh, workbench,
+                             1);
+                    ear.mark(practice::HeardAs::right, {room.path}, demo::kLastDay);
+                    ear.mark(practice::HeardAs::almost, {room.path}, demo::kLastDay);
+                    ear.mark(practice::HeardAs::wrong, {room.path}, demo::kLastDay);
+                    return true;
+                }
+                if (name == "map-narrowed") {
+                    MapFilter filter;
+                    filter.days = 5;
+                    window.desk().filterBy(filter);
+                    return true;
+                }
                 window.desk().showList();
                 OpenClassList& list = *window.classList();
                 ClassListPlace& place = window.classPlace();

@@ -47,7 +47,8 @@ const policies = rowsUnder(/^Generator (\w), \d+ children/, /^([a-z_]+) +(.*\d\/
     .map(valueAlone)
     .map(([kind, policy, ...values]) =>
         [kind, policy, ...Object.values(kColumns).map(column => values[column] ?? "-")]);
-put("simulated", `${children} simulated children of each kind:\n\n` +
+// A run of one policy alone leaves the table that compares them as it is.
+if (new Set(policies.map(row => row[1])).size > 1) put("simulated", `${children} simulated children of each kind:\n\n` +
     table(["kind", "policy", ...Object.keys(kColumns)], policies));
 
 const said = rowsUnder(/^Said, generator (\w)/, /^ +(\d+(?:-\d+|\+)) +(.*)$/).map(valueAlone);
