@@ -7,8 +7,7 @@ namespace wrenlet::desk {
 Dose doseOf(std::int64_t practised_ms) {
     return {static_cast<double>(practised_ms) / 3'600'000,
             wording::capital(wording::minutes(practised_ms)) +
-                " of answering here. Studies taught 5 to 18 hours in all, lessons too; most was "
-                "gained near 10."};
+                " here. Studies: 5 to 18 hours in all with lessons, most gained near 10."};
 }
 
 }  // namespace wrenlet::desk

@@ -14,7 +14,12 @@ namespace {
 using namespace colour;
 using practice::HeardAs;
 
-constexpr float kPad = 17, kInHand = 52;
+constexpr float kPad = 17, kMarkWidth = 74;
+
+/// What a row leaves to the question, beside its mark.
+float askWidth(float row_width) {
+    return row_width - 20 - kMarkWidth;
+}
 
 struct Way {
     HeardAs mark;
@@ -52,12 +57,14 @@ void drawItem(View& view, std::size_t index, const Area& row) {
     } else if (press.hovered) {
         ui.fill(row, kWash, 6);
     }
-    const float mark_width = 74, x = row.x + 14, width = row.width - 20 - mark_width;
-    ui.text(here ? Type::strong : Type::body, x, here ? row.y + 15 : row.middleY(), kInk,
-            ui.fitted(Type::strong, item.said.ask, width));
-    if (here)
-        ui.text(Type::note, x, row.y + 36, kSoft,
+    const float mark_width = kMarkWidth, x = row.x + 14, width = askWidth(row.width);
+    if (here) {
+        const float asked = ui.paragraph(Type::strong, x, row.y + 6, width, kInk, item.said.ask);
+        ui.text(Type::note, x, row.y + 6 + asked + 10, kSoft,
                 ui.fitted(Type::note, "Answer: " + item.said.answer, width));
+    } else {
+        ui.text(Type::body, x, row.middleY(), kInk, ui.fitted(Type::body, item.said.ask, width));
+    }
     if (const auto mark = view.ear.markOf(index)) {
         const bool is_right = *mark == HeardAs::right;
         const float at = row.right() - mark_width;
@@ -137,10 +144,12 @@ void drawEarCard(View& view, const Area& area) {
     }
     const float ways = area.bottom() - 12 - 36;
     drawWays(view, x, ways);
-    // The one in hand takes two lines, with its answer.
-    const float row = std::min(34.f, (ways - 10 - y - kInHand) / std::max(1.f, float(count) - 1));
+    // The one in hand is there whole, to be read out, with its answer.
+    const float in_hand = 36 + ui.paragraphHeight(Type::strong, askWidth(width + 12),
+                                                  view.ear.items()[view.ear.at()].said.ask);
+    const float row = std::min(34.f, (ways - 10 - y - in_hand) / std::max(1.f, float(count) - 1));
     for (std::size_t i = 0; i < count; ++i) {
-        const float height = i == view.ear.at() ? kInHand : row;
+        const float height = i == view.ear.at() ? in_hand : row;
         drawItem(view, i, {x - 6, y, width + 12, height - 2});
         y += height;
     }
