@@ -3,6 +3,7 @@
 
 #include "content/speech/phoneme.hpp"
 #include "editor/document/child_story.hpp"
+#include "editor/document/dose.hpp"
 #include "editor/ear/probe.hpp"
 #include "editor/look/wording.hpp"
 #include "editor/paper/html.hpp"
@@ -14,8 +15,7 @@ namespace {
 
 using practice::SoundLine;
 
-constexpr std::size_t kMostRows = 20;    // what fits a page; the rest is in the CSV file
-constexpr double kDosePeakHours = 10.2;  // Erbeli et al. 2024: where the effect is largest
+constexpr std::size_t kMostRows = 20;  // what fits a page; the rest is in the CSV file
 
 std::string share(double value) {
     char text[16];
@@ -98,13 +98,12 @@ std::string specialistPage(const OpenedClass& opened, std::size_t child, std::in
         "p", opened.list.title + ", " + wording::date(today) + ". " + storyOf(opened, child).facts,
         "soft");
     const double hours = static_cast<double>(progress.practised_ms) / 3'600'000;
-    body +=
-        element("p",
-                "Practised " + share(hours) +
-                    " hours here; in the studies that Erbeli et al. (2024) pooled, effects "
-                    "were largest near " +
-                    share(kDosePeakHours).substr(0, 4) + " hours. That is a gauge and no limit.",
-                "soft");
+    body += element("p",
+                    "Practised " + share(hours) +
+                        " hours here; in the studies that Erbeli et al. (2024) pooled, effects "
+                        "were largest near " +
+                        share(kDoseMost).substr(0, 4) + " hours. That is a gauge and no limit.",
+                    "soft");
     std::vector<const SoundLine*> lines;
     for (const SoundLine& line : progress.lines)
         if (line.evidence.seen > 0) lines.push_back(&line);
