@@ -10,6 +10,7 @@
 #include "editor/document/dose.hpp"
 #include "editor/document/map_filter.hpp"
 #include "tests/desk/demo_class.hpp"
+#include "tests/desk/seat.hpp"
 
 namespace wrenlet::desk {
 
@@ -134,6 +135,18 @@ TEST_CASE("Filter: figures of the newest days are counted from their answers alo
     }
     CHECK(filterWords(filter) == "newest day");
     CHECK(filterWords({}) == "everything");
+}
+
+TEST_CASE("Filter: chosen from its list on the map, by real presses") {
+    Seat seat(demo::demoClass());
+    seat.alt(Key::five);
+    seat.desk().showMap();
+    seat.frame();
+    const std::int64_t all = seat.desk().gathering().answers;
+    seat.click("map filter");
+    seat.click("filter:newest day");
+    CHECK(seat.desk().filter().days == 1);
+    CHECK(seat.desk().gathering().answers < all);
 }
 
 TEST_CASE("Dose: minutes are said as minutes, and stand against hours in all") {
