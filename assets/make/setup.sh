@@ -26,6 +26,7 @@ needs() {
     module  imgui       libimgui-dev          imgui-devel         imgui
     module  freetype2   libfreetype-dev       freetype-devel      freetype
     module  sqlite3     libsqlite3-dev        sqlite-devel        sqlite
+    module  libsodium   libsodium-dev         libsodium-devel     libsodium
     module  libzip      libzip-dev            libzip-devel        libzip
     module  libebur128  libebur128-dev        libebur128-devel    libebur128
     module  sndfile     libsndfile1-dev       libsndfile-devel    libsndfile
