@@ -27,6 +27,8 @@ needs() {
     module  freetype2   libfreetype-dev       freetype-devel      freetype
     module  sqlite3     libsqlite3-dev        sqlite-devel        sqlite
     module  libsodium   libsodium-dev         libsodium-devel     libsodium
+    module  libmicrohttpd libmicrohttpd-dev   libmicrohttpd-devel libmicrohttpd
+    module  libqrencode libqrencode-dev       qrencode-devel      qrencode
     module  libzip      libzip-dev            libzip-devel        libzip
     module  libebur128  libebur128-dev        libebur128-devel    libebur128
     module  sndfile     libsndfile1-dev       libsndfile-devel    libsndfile
