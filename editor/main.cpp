@@ -24,7 +24,7 @@ constexpr NamedCommand kCommands[] = {
     {"word", wordCommand},     {"rhyme", rhymeCommand},   {"items", itemsCommand},
     {"lint", lintCommand},     {"groups", groupsCommand}, {"lesson", lessonCommand},
     {"report", reportCommand}, {"merge", mergeCommand},   {"export", exportCommand},
-    {"delete", deleteCommand}, {"move", moveCommand},
+    {"delete", deleteCommand}, {"move", moveCommand},     {"serve", serveCommand},
 };
 
 constexpr std::string_view kUsage =
@@ -43,6 +43,9 @@ constexpr std::string_view kUsage =
     "answers\n"
     "wrenlet-desk delete CLASSROOM --child NAME_OR_ID [--json]   a child, for good, everywhere "
     "here\n"
+    "wrenlet-desk serve CLASSROOM [--port N] [--cert FILE --key FILE]\n"
+    "             [--page FOLDER] [--json]                       hand the game to tablets on the "
+    "network\n"
     "wrenlet-desk word WORD... [--json]                          how words are said\n"
     "wrenlet-desk rhyme A B [--accent NAME]... [--json]          whether two words rhyme\n"
     "wrenlet-desk items UNIT.json --skill SKILL [--json]         what its words can ask\n"

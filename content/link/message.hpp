@@ -19,7 +19,8 @@ inline constexpr std::size_t kMostResponses = 200;      // in one message
 inline constexpr std::size_t kPieceBytes = 256 * 1024;  // of a pack; the last one is shorter
 inline constexpr std::int64_t kHighestSequence = 1'000'000'000'000;
 
-/// What the tablet is doing, for the desk's list. Often enough that the desk knows it is there.
+/// What the tablet is doing, for the desk's list: said every kHelloEveryMs, and after a Behind.
+inline constexpr std::int64_t kHelloEveryMs = 10'000;
 struct Hello {
     std::int64_t clock_ms = 0;  // the tablet's, Unix milliseconds; can be wrong
     std::int64_t unsent = 0;    // responses that the desk has not kept yet

@@ -57,9 +57,14 @@ const char* const kInsertResponse =
     "chosen, right_choice, choices, means, try_number, hearings, took_ms, at_ms, day) "
     "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
 
+const char* const kInsertNumbered =
+    "INSERT INTO response (tablet, child, session, pack, item, skill, asked, sound, position, "
+    "chosen, right_choice, choices, means, try_number, hearings, took_ms, at_ms, day, sequence) "
+    "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
+
 namespace {
 
-/// Names a column's place in both statements above.
+/// Names a column's place in the statements above.
 enum Column {
     kTablet,
     kChild,
@@ -173,6 +178,11 @@ void bindRow(Statement& insert, const Response& response) {
     insert.bind(kTookMs, response.took_ms);
     insert.bind(kAtMs, response.at_ms);
     insert.bind(kDay, response.day);
+}
+
+void bindNumbered(Statement& insert, const Response& response) {
+    bindRow(insert, response);
+    insert.bind(kSequence, response.sequence);
 }
 
 bool isInBounds(const Response& response) {

@@ -26,6 +26,7 @@ extern const char* const kSchema;
 /// Reads rows with columns in the order that readRow() expects; add a WHERE or an ORDER BY.
 extern const char* const kSelectResponses;
 extern const char* const kInsertResponse;
+extern const char* const kInsertNumbered;  // with its sequence
 
 /// A name that can also be a file's: 1 to 40 of a-z, A-Z, 0-9, "-" and "_".
 bool isTabletName(std::string_view name);
@@ -36,6 +37,8 @@ bool isInBounds(const Response& response);
 
 /// Binds every field but the sequence, which SQLite gives out.
 void bindRow(Statement& insert, const Response& response);
+/// The sequence too, for kInsertNumbered.
+void bindNumbered(Statement& insert, const Response& response);
 
 /// The current row, its texts from `pool`; nothing when a field is of the wrong kind or out of
 /// bounds.

@@ -210,6 +210,53 @@ Result<Response> Store::append(Response response, std::int64_t played_ms) {
     return response;
 }
 
+Result<Store::Taken> Store::take(std::span<const Response> responses) {
+    sqlite3* const connection = database_->connection.get();
+    Statement known(connection, std::string(kSelectResponses) + " WHERE sequence = ?");
+    Statement owner(connection, "SELECT child FROM session WHERE id = ?");
+    Statement insert(connection, kInsertNumbered);
+    // The session was begun on the page, which tells no more of it than this.
+    Statement begun(connection,
+                    "INSERT OR IGNORE INTO session (id, child, pack, seed, day, played_ms, ended) "
+                    "VALUES (?, ?, ?, 0, ?, 0, 0)");
+    Taken taken;
+    TextPool pool;
+    const auto put = [&](Response response) {
+        response.tablet = database_->tablet;
+        if (response.sequence < 1 || !isInBounds(response)) {
+            taken.refused.push_back(response.sequence);
+            return true;
+        }
+        known.bind(0, response.sequence);
+        if (known.row()) {
+            const auto here = readRow(known, pool);
+            known.reset();
+            (here && *here == response ? taken.kept : taken.refused).push_back(response.sequence);
+            return true;
+        }
+        owner.bind(0, response.session);
+        const bool is_anothers = owner.row() && owner.text(0) != response.child.string();
+        owner.reset();
+        if (is_anothers) {
+            taken.refused.push_back(response.sequence);
+            return true;
+        }
+        begun.bind(0, response.session);
+        begun.bind(1, response.child);
+        begun.bind(2, response.pack);
+        begun.bind(3, response.day);
+        bindNumbered(insert, response);
+        taken.kept.push_back(response.sequence);
+        return begun.run() && insert.run();
+    };
+    auto problem = database_->inTransaction([&] {
+        return known.ok() && owner.ok() && insert.ok() && begun.ok() &&
+               std::all_of(responses.begin(), responses.end(), put);
+    });
+    if (problem) return *problem;
+    return taken;
+}
+
 std::vector<Response> Store::history(std::string_view child) const {
     Statement select(database_->connection.get(),
                      std::string(kSelectResponses) + " WHERE child = ? ORDER BY sequence");

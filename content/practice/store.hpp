@@ -58,6 +58,15 @@ class Store {
     /// fails nothing is kept of the response, and its sequence goes to the next one.
     Result<Response> append(Response response, std::int64_t played_ms);
 
+    /// Keeps responses that were numbered where they were given: a page on this tablet sent them.
+    /// One commit, as durable as append(); the same one twice is kept once. `refused` names those
+    /// that make no sense, those whose number another response has, and those in a session of
+    /// another child. When it fails nothing of them is kept.
+    struct Taken {
+        std::vector<std::int64_t> kept, refused;  // sequences
+    };
+    Result<Taken> take(std::span<const Response> responses);
+
     /// Everything the child did, oldest first.
     std::vector<Response> history(std::string_view child) const;
     std::vector<Response> all() const;

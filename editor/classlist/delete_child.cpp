@@ -11,6 +11,7 @@
 #include "content/practice/store.hpp"
 #include "editor/classlist/class_file.hpp"
 #include "editor/look/wording.hpp"
+#include "editor/serve/link_folder.hpp"
 
 namespace wrenlet::desk {
 
@@ -149,6 +150,22 @@ void clearSnapshot(const fs::path& file, Work& work) {
     work.done.files.push_back({work.nameOf(file), left.value().answers, false});
 }
 
+/// What a desk took in from tablets over the network. One that serves just now holds it, sees the
+/// list of the deleted within a second and does the same.
+void clearTakenIn(const fs::path& file, Work& work) {
+    auto store = practice::Store::open(file, "");
+    if (!store.ok()) {
+        work.done.problems.push_back({work.nameOf(file),
+                                      "A desk that serves tablets has this file in use; it forgets "
+                                      "the child by itself.",
+                                      "Nothing is to be done.", Problem::Weight::warning});
+        return;
+    }
+    const auto gone = store.value().forget(std::span(&work.who.id, 1));
+    if (!gone.ok()) return work.failed(gone.problems());
+    if (gone.value() > 0) work.done.files.push_back({work.nameOf(file), gone.value(), false});
+}
+
 /// Everything in the folder but class.json, packs, units and receipts.
 std::vector<fs::path> filesOf(const pack::Classroom& classroom) {
     std::vector<fs::path> files;
@@ -176,11 +193,21 @@ std::size_t countAnswers(const pack::Classroom& classroom, const std::string& id
     return count;
 }
 
+/// SQLite's own files beside a store, which go with it.
+bool isBesideStore(const fs::path& file) {
+    const std::string kind = file.extension().string();
+    return kind == ".db-wal" || kind == ".db-shm";
+}
+
 void clearFiles(Work& work) {
     for (const fs::path& file : filesOf(work.classroom)) {
         const std::string kind = file.extension().string();
         if (kind == ".db" && file.parent_path() == work.classroom.tablets())
             clearSnapshot(file, work);
+        else if (kind == ".db" && file.parent_path() == LinkFolder{work.classroom}.folder())
+            clearTakenIn(file, work);
+        else if (isBesideStore(file))
+            continue;
         else if (kind == ".json")
             clearJson(file, work);
         else if (file.parent_path() == work.classroom.papers())

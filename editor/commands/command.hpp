@@ -28,7 +28,8 @@ int exportCommand(std::span<const std::string> args, Console console);    // CLA
 int mergeCommand(std::span<const std::string> args, Console console);     // CLASSROOM FROM...
 int reportCommand(std::span<const std::string> args, Console console);    // CLASSROOM --child NAME
 int deleteCommand(std::span<const std::string> args, Console console);    // CLASSROOM --child NAME
-int moveCommand(std::span<const std::string> args, Console console);  // CLASSROOM --child --to
+int moveCommand(std::span<const std::string> args, Console console);      // CLASSROOM --child --to
+int serveCommand(std::span<const std::string> args, Console console);     // CLASSROOM [--port N]
 int wordCommand(std::span<const std::string> args, Console console);      // WORD... [--json]
 int rhymeCommand(std::span<const std::string> args, Console console);     // A B [--accent NAME]...
 int itemsCommand(std::span<const std::string> args, Console console);     // UNIT.json --skill SKILL

@@ -261,3 +261,53 @@ TEST_CASE("Store: its file can be read with any SQLite tool") {
     CHECK(samples::runSql(path, "PRAGMA journal_mode") == "wal");
     CHECK(samples::runSql(path, "PRAGMA integrity_check") == "ok");
 }
+
+TEST_CASE("What a tablet's page sends keeps its numbers, and the same twice is kept once") {
+    const samples::Folder folder;
+    auto store = Store::open(folder / "bee.db", "bee");
+    REQUIRE(store.ok());
+    std::vector<Response> sent;
+    for (const std::int64_t sequence : {3, 1, 900}) {
+        sent.push_back(samples::response());
+        sent.back().tablet = "cactus";  // says another name; the store knows better
+        sent.back().sequence = sequence;
+    }
+    for (int time = 0; time < 2; ++time) {
+        const auto taken = store.value().take(sent);
+        REQUIRE(taken.ok());
+        CHECK(taken.value().kept == std::vector<std::int64_t>{3, 1, 900});
+        CHECK(taken.value().refused.empty());
+    }
+    const auto all = store.value().all();
+    REQUIRE(all.size() == 3);
+    CHECK(all[0].sequence == 1);
+    CHECK(all[2].sequence == 900);
+    CHECK(all[0].tablet == "bee");
+    REQUIRE(store.value().snapshot(folder / "out.db").ok());
+    const auto read = readSnapshot(folder / "out.db");
+    REQUIRE(read.ok());
+    CHECK(read.value() == all);
+}
+
+TEST_CASE("Another answer under a number that is taken is refused, and the first one stands") {
+    const samples::Folder folder;
+    auto store = Store::open(folder / "bee.db", "bee");
+    REQUIRE(store.ok());
+    Response first = samples::response();
+    first.sequence = 7;
+    REQUIRE(store.value().take({&first, 1}).ok());
+    Response other = first;
+    other.chosen = "dog";
+    Response odd = first;
+    odd.sequence = 8;
+    odd.try_number = 0;
+    Response in_anothers = first;
+    in_anothers.sequence = 9;
+    in_anothers.child = "c-99";
+    const auto taken = store.value().take(std::vector{other, odd, in_anothers});
+    REQUIRE(taken.ok());
+    CHECK(taken.value().kept.empty());
+    CHECK(taken.value().refused == std::vector<std::int64_t>{7, 8, 9});
+    REQUIRE(store.value().all().size() == 1);
+    CHECK(store.value().all()[0].chosen == first.chosen);
+}

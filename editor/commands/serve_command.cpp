@@ -1,0 +1,250 @@
+// serve: hands the game to tablets on the classroom's network, until it is stopped. Each line typed
+// opens a new code; "remove NAME" takes a tablet off the list.
+#include <csignal>
+#include <cstdlib>
+#include <iterator>
+#include <mutex>
+#include <optional>
+#include <thread>
+
+#include <nlohmann/json.hpp>
+
+#include "editor/commands/command.hpp"
+#include "editor/look/wording.hpp"
+#include "editor/serve/own_addresses.hpp"
+#include "editor/serve/qr_code.hpp"
+#include "editor/serve/serving.hpp"
+#include "editor/serve/tablet_names.hpp"
+
+#ifndef _WIN32
+#include <poll.h>
+#include <pthread.h>
+#include <unistd.h>
+#endif
+
+namespace wrenlet::desk {
+
+namespace {
+
+constexpr const char* kUse =
+    "wrenlet-desk serve CLASSROOM [--port N] [--cert FILE --key FILE] [--page FOLDER] [--json]\n";
+
+struct ServeCall {
+    pack::Classroom classroom;
+    ServingOptions options;
+    bool json = false;
+};
+
+std::optional<ServeCall> callOf(std::span<const std::string> args, Console console) {
+    ServeCall call;
+    call.options.page = pageFolder(console.assets);
+    for (std::size_t i = 0; i < args.size(); ++i) {
+        const std::string& arg = args[i];
+        const bool has_value = i + 1 < args.size();
+        const auto file = [&] { return std::filesystem::u8path(args[++i]); };
+        if (arg == "--json") {
+            call.json = true;
+        } else if (arg == "--port" && has_value) {
+            const long port = std::strtol(args[++i].c_str(), nullptr, 10);
+            if (port < 0 || port > 65'535) {
+                console.err << "A port is a number from 0 to 65535.\nUse: " << kUse;
+                return std::nullopt;
+            }
+            call.options.server.port = static_cast<std::uint16_t>(port);
+        } else if (arg == "--cert" && has_value) {
+            call.options.certificate = file();
+        } else if (arg == "--key" && has_value) {
+            call.options.key = file();
+        } else if (arg == "--page" && has_value) {
+            call.options.page = file();
+        } else if (call.classroom.folder.empty() && arg.substr(0, 1) != "-") {
+            call.classroom.folder = std::filesystem::u8path(arg);
+        } else {
+            console.err << "Not understood: " << arg << "\nUse: " << kUse;
+            return std::nullopt;
+        }
+    }
+    if (call.classroom.folder.empty()) {
+        console.err << "Name the classroom folder.\nUse: " << kUse;
+        return std::nullopt;
+    }
+    return call;
+}
+
+/// Tells of what happens, in words or one JSON line each.
+class Teller {
+  public:
+    Teller(const Serving& serving, bool json, std::ostream& out)
+        : serving_(serving), json_(json), out_(out) {}
+
+    void begin() {
+        if (json_) return line({{"event", "address"}, {"address", serving_.address()}});
+        out_ << "Tablets on this network open " << serving_.address() << "\n";
+        if (!serving_.isOnANetwork())
+            out_ << "This computer is on no network: only a browser on it can open that.\n";
+        out_ << "A line opens a new code; \"remove NAME\" takes a tablet off; Ctrl C stops.\n"
+             << std::flush;
+    }
+    void code(const ShownCode& shown) {
+        const std::string address = serving_.addressWith(shown.code);
+        if (json_) return line({{"event", "code"}, {"code", shown.code}, {"address", address}});
+        if (const auto qr = qrCodeOf(address)) out_ << asText(*qr);
+        out_ << "Code for one tablet, good for 5 minutes: " << shown.code << "\n" << std::flush;
+    }
+    void tablets() {
+        for (const SeenTablet& tablet : serving_.reception().tablets()) {
+            SeenTablet::State& before = known_.try_emplace(tablet.tablet).first->second.state;
+            std::int64_t& kept = known_[tablet.tablet].kept;
+            const bool is_new = known_.size() > told_;
+            told_ = known_.size();
+            if (!is_new && before == tablet.state && kept == tablet.kept) continue;
+            before = tablet.state;
+            kept = tablet.kept;
+            tell(tablet);
+        }
+    }
+    void problem(const std::vector<Problem>& problems) {
+        for (const Problem& problem : problems)
+            json_ ? line({{"event", "problem"}, {"says", sentence(problem)}})
+                  : void(out_ << sentence(problem) << "\n"
+                              << std::flush);
+    }
+    void refusals() {
+        const auto count = serving_.reception().refusals().count();
+        if (count == refused_) return;
+        const auto newest = serving_.reception().refusals().newest();
+        const std::size_t more = std::min<std::size_t>(newest.size(), count - refused_);
+        refused_ = count;
+        for (std::size_t i = more; i-- > 0;)
+            json_ ? line({{"event", "refused"}, {"from", newest[i].from}, {"what", newest[i].what}})
+                  : void(out_ << "Refused: " << newest[i].from << ", " << newest[i].what << "\n"
+                              << std::flush);
+    }
+
+  private:
+    struct Known {
+        SeenTablet::State state = SeenTablet::State::away;
+        std::int64_t kept = -1;
+    };
+    void tell(const SeenTablet& tablet) {
+        constexpr const char* kWords[] = {"playing", "waiting", "not here"};
+        const char* const word = kWords[static_cast<std::size_t>(tablet.state)];
+        if (json_)
+            return line({{"event", "tablet"},
+                         {"tablet", tablet.tablet},
+                         {"state", word},
+                         {"kept", tablet.kept},
+                         {"unsent", tablet.unsent}});
+        out_ << shownTablet(tablet.tablet) << ": " << word << ", "
+             << wording::counted(tablet.kept, "answer") << "\n"
+             << std::flush;
+    }
+    void line(const nlohmann::ordered_json& json) {
+        out_ << json.dump(-1, ' ', false, nlohmann::json::error_handler_t::replace) << "\n"
+             << std::flush;
+    }
+
+    const Serving& serving_;
+    bool json_;
+    std::ostream& out_;
+    std::map<std::string, Known> known_;
+    std::size_t told_ = 0;
+    std::uint64_t refused_ = 0;
+};
+
+#ifndef _WIN32
+
+/// What is typed and the signals that stop a program, as one thing to wait for.
+class Asked {
+  public:
+    Asked() {
+        sigemptyset(&signals_);
+        sigaddset(&signals_, SIGINT);
+        sigaddset(&signals_, SIGTERM);
+        sigaddset(&signals_, SIGHUP);
+        // Before any thread is made, so that each waits for none of these.
+        pthread_sigmask(SIG_BLOCK, &signals_, nullptr);
+        if (pipe(ends_) != 0) ends_[0] = ends_[1] = -1;
+        std::thread([signals = signals_, end = ends_[1]] {
+            int signal = 0;
+            sigwait(&signals, &signal);
+            const char sign = 's';
+            (void)!write(end, &sign, 1);
+        }).detach();
+    }
+
+    /// False when the program is to stop. A line that was typed is in `line`.
+    bool wait(int ms, std::optional<std::string>& line) {
+        pollfd watched[2] = {{ends_[0], POLLIN, 0}, {is_open_ ? 0 : -1, POLLIN, 0}};
+        if (poll(watched, 2, ms) <= 0) return true;
+        if (watched[0].revents != 0) return false;
+        if (watched[1].revents == 0) return true;
+        char bytes[256];
+        const auto got = read(0, bytes, sizeof bytes);
+        if (got <= 0) is_open_ = false;
+        if (got > 0) typed_.append(bytes, static_cast<std::size_t>(got));
+        if (const auto end = typed_.find('\n'); end != typed_.npos) {
+            line = typed_.substr(0, end);
+            typed_.erase(0, end + 1);
+        }
+        return true;
+    }
+
+  private:
+    sigset_t signals_{};
+    int ends_[2] = {-1, -1};
+    bool is_open_ = true;
+    std::string typed_;
+};
+
+#endif
+
+void doAsTyped(const std::string& line, Serving& serving, Teller& teller) {
+    constexpr std::string_view kRemove = "remove ";
+    if (line.rfind(kRemove, 0) == 0) {
+        const std::string name = line.substr(kRemove.size());
+        for (const SeenTablet& tablet : serving.reception().tablets())
+            if (tablet.tablet == name || shownTablet(tablet.tablet) == name)
+                teller.problem(serving.reception().remove(tablet.tablet).problems());
+        return;
+    }
+    const auto code = serving.reception().openCode();
+    code.ok() ? teller.code(code.value()) : teller.problem(code.problems());
+}
+
+}  // namespace
+
+int serveCommand(std::span<const std::string> args, Console console) {
+    const auto call = callOf(args, console);
+    if (!call) return 2;
+#ifdef _WIN32
+    console.err << "Serving from a console is not there on Windows yet; start it in the window.\n";
+    return 1;
+#else
+    Asked asked;
+    const SystemClock clock;
+    link::SystemEntropy entropy;
+    auto serving =
+        Serving::start(call->classroom, call->options, {clock, entropy, {}, ownAddresses()});
+    for (const Problem& problem : serving.problems()) console.err << sentence(problem) << "\n";
+    if (!serving.ok()) return 1;
+    Teller teller(*serving.value(), call->json, console.out);
+    teller.begin();
+    doAsTyped("", *serving.value(), teller);
+    std::optional<std::string> line;
+    std::vector<Problem> told;
+    constexpr int kStepMs = 300;
+    while (asked.wait(kStepMs, line)) {
+        if (line) doAsTyped(*line, *serving.value(), teller);
+        line.reset();
+        teller.tablets();
+        teller.refusals();
+        const auto problems = serving.value()->reception().problems();
+        if (problems.size() != told.size()) teller.problem(problems);
+        told = problems;
+    }
+    return 0;
+#endif
+}
+
+}  // namespace wrenlet::desk
