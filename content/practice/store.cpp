@@ -307,7 +307,7 @@ Result<std::size_t> Store::forget(std::span<const std::string> children) {
     return removed.answers;
 }
 
-Result<Done> Store::snapshot(const std::filesystem::path& path) const {
+Result<std::string> Store::snapshotBytes() const {
     // Copied beside the store first: the classroom folder may lie on a slow or odd disk, which
     // then only ever sees one file written from beginning to end.
     std::filesystem::path copy = database_->path;
@@ -323,7 +323,13 @@ Result<Done> Store::snapshot(const std::filesystem::path& path) const {
     }
     auto bytes = readWhole(copy, kMostSnapshotBytes);
     std::filesystem::remove(copy, ignored);
+    return bytes;
+}
+
+Result<Done> Store::snapshot(const std::filesystem::path& path) const {
+    const auto bytes = snapshotBytes();
     if (!bytes.ok()) return bytes.problems();
+    std::error_code ignored;
     std::filesystem::create_directories(path.parent_path(), ignored);
     return writeWhole(path, bytes.value());
 }

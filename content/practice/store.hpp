@@ -83,6 +83,8 @@ class Store {
 
     /// A copy of the whole store, written aside and renamed to `path`.
     Result<Done> snapshot(const std::filesystem::path& path) const;
+    /// What snapshot() writes.
+    Result<std::string> snapshotBytes() const;
 
     Store(Store&&) noexcept;
     Store& operator=(Store&&) noexcept;

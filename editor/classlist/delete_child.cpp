@@ -10,6 +10,7 @@
 #include "content/common/files.hpp"
 #include "content/practice/store.hpp"
 #include "editor/classlist/class_file.hpp"
+#include "editor/edits/held_file.hpp"
 #include "editor/look/wording.hpp"
 #include "editor/serve/link_folder.hpp"
 
@@ -150,17 +151,10 @@ void clearSnapshot(const fs::path& file, Work& work) {
     work.done.files.push_back({work.nameOf(file), left.value().answers, false});
 }
 
-/// What a desk took in from tablets over the network. One that serves just now holds it, sees the
-/// list of the deleted within a second and does the same.
+/// What a desk took in from tablets over the network.
 void clearTakenIn(const fs::path& file, Work& work) {
     auto store = practice::Store::open(file, "");
-    if (!store.ok()) {
-        work.done.problems.push_back({work.nameOf(file),
-                                      "A desk that serves tablets has this file in use; it forgets "
-                                      "the child by itself.",
-                                      "Nothing is to be done.", Problem::Weight::warning});
-        return;
-    }
+    if (!store.ok()) return work.failed(store.problems());
     const auto gone = store.value().forget(std::span(&work.who.id, 1));
     if (!gone.ok()) return work.failed(gone.problems());
     if (gone.value() > 0) work.done.files.push_back({work.nameOf(file), gone.value(), false});
@@ -199,16 +193,30 @@ bool isBesideStore(const fs::path& file) {
     return kind == ".db-wal" || kind == ".db-shm";
 }
 
+/// A desk that serves tablets holds what they sent, and forgets whoever is on the list of the
+/// deleted within a second.
+bool isServed(Work& work) {
+    const LinkFolder link{work.classroom};
+    std::error_code error;
+    if (!fs::exists(link.held(), error) || HeldFile::take(link.held())) return false;
+    work.done.problems.push_back({work.nameOf(link.folder()),
+                                  "This classroom is served to tablets just now; the desk that "
+                                  "serves it forgets the child in what they sent by itself.",
+                                  "", Problem::Weight::warning});
+    return true;
+}
+
 void clearFiles(Work& work) {
+    const bool is_served = isServed(work);
     for (const fs::path& file : filesOf(work.classroom)) {
         const std::string kind = file.extension().string();
         if (kind == ".db" && file.parent_path() == work.classroom.tablets())
             clearSnapshot(file, work);
-        else if (kind == ".db" && file.parent_path() == LinkFolder{work.classroom}.folder())
-            clearTakenIn(file, work);
         else if (isBesideStore(file))
             continue;
-        else if (kind == ".json")
+        else if (kind == ".db" && file.parent_path() == LinkFolder{work.classroom}.folder()) {
+            if (!is_served) clearTakenIn(file, work);
+        } else if (kind == ".json")
             clearJson(file, work);
         else if (file.parent_path() == work.classroom.papers())
             clearPaper(file, work);

@@ -37,6 +37,12 @@ constexpr HelpWord kHandOut[] = {
     {"is out", "the pack that each tablet takes when it next starts"},
     {"classroom folder", "the one folder that desk and tablets share, on a stick or a share"},
 };
+constexpr HelpWord kTablets[] = {
+    {"serve", "this computer hands out the game as a page on the classroom's own network"},
+    {"code", "lets one tablet join, once, within 5 minutes; after 5 wrong guesses it is gone"},
+    {"waiting", "the tablet has the page open and nobody plays"},
+    {"refused", "something that came over the network and did not belong; it changed nothing"},
+};
 constexpr HelpWord kMap[] = {
     {"missed", "many answers point to it; look at it next"},
     {"growing", "sometimes right, sometimes not"},
@@ -92,6 +98,8 @@ constexpr std::array<Help, kSpotCount> kHelp{{
      kTry},
     {"Find me more", "Find words of the classroom list that give this skill more questions.", kTry},
     {"Hand out", "Make the pack, look it through and put it where the tablets find it.", kHandOut},
+    {"Tablets", "Hand the game to tablets on the classroom's network, and see who plays.",
+     kTablets},
     {"Map", "See at once which sounds each child misses, and which need more answers.", kMap},
     {"Child", "See what one child's answers say of each sound, with the counts.", kChild},
     {"Tomorrow", "Seat children who share a gap, and see what to ask them and the whole class.",

@@ -14,6 +14,7 @@ enum class Spot : std::uint8_t {
     try_out,
     finder,  // words that would give a skill more
     hand_out,
+    tablets,  // the tablets' page at Hand out
     map,
     child,
     tomorrow,

@@ -66,12 +66,13 @@ Result<PageFiles> PageFiles::read(const fs::path& folder) {
     std::error_code error;
     if (!fs::is_regular_file(folder / "index.html", error))
         return Problem{
-            "The tablets' page", "It has not been made on this computer yet.",
+            "The tablets' page", "Their page has not been made on this computer yet.",
             "Run ./play --web once in Wrenlet's folder, which makes it, and start again."};
     std::vector<Found> found;
     lookInto(folder, "/", found);
     lookInto(folder / "icons", "/icons/", found);
-    const Problem too_large{"The tablets' page", "There is more in its folder than a page has.",
+    const Problem too_large{"The tablets' page",
+                            "There is more in their page's folder than a page has.",
                             "Make it anew with ./play --web."};
     if (found.size() > kMostFiles) return too_large;
     PageFiles files;

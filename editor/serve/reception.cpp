@@ -66,8 +66,7 @@ Reception::~Reception() {
     const std::int64_t now = parts_.clock.unixMillis();
     forgetDeleted(class_now_.now(now)->welcome.deleted, now);
     for (const auto& [name, tablet] : tablets_) {
-        const std::lock_guard lock(tablet->mutex);
-        (void)tablet->handIn(now);
+        if (tablet->hasMore()) (void)handIn(*tablet, now);
         // Nothing was asked above this number: after a stop in good order no tablet is behind.
         ListedTablet& listed = listed_[name];
         listed.number = tablet->number;
@@ -259,6 +258,7 @@ link::Answer Reception::welcome(TabletDesk& tablet, const link::Hello& hello) {
     tablet.unsent = hello.unsent;
     tablet.pack_hash = hello.pack;
     tablet.clock_off_ms = hello.clock_ms - now;
+    if (const auto ready = tablet.prepare(); !ready.ok()) failed(ready.problems());
     if (is_other) changed();
     link::Welcome welcome = class_now_.at(now)->welcome;
     welcome.clock_ms = now;

@@ -55,7 +55,7 @@ class Reception {
 
     struct Parts {
         const Clock& clock;
-        link::Entropy& entropy;  // asked on any thread
+        link::Entropy& entropy;              // asked on any thread
         std::function<void()> changed = {};  // what a teacher sees is another; on any thread
     };
     /// Errors: the list of tablets cannot be read, another desk serves this classroom.
@@ -76,6 +76,7 @@ class Reception {
     std::optional<ShownCode> code() const;    // while it is good
     std::vector<SeenTablet> tablets() const;  // by name
     Result<Done> remove(const std::string& tablet);
+    Result<Done> letBack(const std::string& tablet);
     const Refusals& refusals() const { return refusals_; }
     /// The newest thing that could not be done for tablets: a full disk, a pack that is gone.
     std::vector<Problem> problems() const;
@@ -95,9 +96,11 @@ class Reception {
     link::Answer answer(TabletDesk& tablet, const link::Ask& ask);
     link::Answer welcome(TabletDesk& tablet, const link::Hello& hello);
     link::Answer take(TabletDesk& tablet, const link::Responses& sent);
+    bool handIn(TabletDesk& tablet, std::int64_t now_ms);
     void forgetDeleted(const std::vector<std::string>& deleted, std::int64_t now_ms);
     void failed(const std::vector<Problem>& problems);
     void changed() const;
+    Result<Done> setRemoved(const std::string& tablet, bool removed);
 
     LinkFolder folder_;
     std::optional<HeldFile> held_;

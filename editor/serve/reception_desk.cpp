@@ -1,7 +1,9 @@
 // The teacher's side of reception.hpp, and what is done for it from time to time.
 #include <algorithm>
+#include <system_error>
 #include <utility>
 
+#include "content/common/files.hpp"
 #include "content/link/join_code.hpp"
 #include "editor/serve/reception.hpp"
 
@@ -57,17 +59,25 @@ std::vector<SeenTablet> Reception::tablets() const {
     return seen;
 }
 
-Result<Done> Reception::remove(const std::string& name) {
+Result<Done> Reception::remove(const std::string& tablet) {
+    return setRemoved(tablet, true);
+}
+
+Result<Done> Reception::letBack(const std::string& tablet) {
+    return setRemoved(tablet, false);
+}
+
+Result<Done> Reception::setRemoved(const std::string& name, bool removed) {
     const auto tablet = find(name);
     if (!tablet) return Done{};
     const std::lock_guard lock(tablet->mutex);
     const std::lock_guard list(list_mutex_);
-    listed_[name].removed = true;
+    const bool before = std::exchange(listed_[name].removed, removed);
     if (auto kept = keepList(); !kept.ok()) {
-        listed_[name].removed = false;
+        listed_[name].removed = before;
         return kept;
     }
-    tablet->listed.removed = true;
+    tablet->listed.removed = removed;
     changed();
     return Done{};
 }
@@ -103,25 +113,44 @@ bool Reception::handInOne(std::int64_t now_ms) {
         for (const auto& [name, tablet] : tablets_) all.push_back(tablet);
     }
     for (const auto& tablet : all) {
-        const std::lock_guard lock(tablet->mutex);
-        if (!tablet->isDue(now_ms)) continue;
-        const std::int64_t began = parts_.clock.unixMillis();
-        const auto done = tablet->handIn(now_ms);
-        constexpr std::int64_t kAfterTroubleMs = 200;  // then it is tried again less often
-        tablet->handedInWithin(std::max<std::int64_t>(done.ok() ? 1 : kAfterTroubleMs,
-                                                      parts_.clock.unixMillis() - began));
-        if (!done.ok()) {
-            failed(done.problems());
-            continue;
-        }
         {
-            const std::lock_guard told(told_mutex_);
-            ++handed_in_;
+            const std::lock_guard lock(tablet->mutex);
+            if (!tablet->isDue(now_ms)) continue;
         }
-        changed();
-        return true;
+        if (handIn(*tablet, now_ms)) return true;
     }
     return false;
+}
+
+// The tablet is held while its answers are copied, and not while they are written: it goes on.
+bool Reception::handIn(TabletDesk& tablet, std::int64_t now_ms) {
+    const std::int64_t began = parts_.clock.unixMillis();
+    std::filesystem::path file;
+    const auto bytes = [&] {
+        const std::lock_guard lock(tablet.mutex);
+        file = folder_.classroom.snapshot(tablet.listed.identity.tablet);
+        return tablet.toHandIn(now_ms);
+    }();
+    std::vector<Problem> problems = bytes.problems();
+    if (bytes.ok()) {
+        std::error_code ignored;
+        std::filesystem::create_directories(file.parent_path(), ignored);
+        problems = writeWhole(file, bytes.value()).problems();
+    }
+    {
+        const std::lock_guard lock(tablet.mutex);
+        tablet.handedIn(problems.empty(), parts_.clock.unixMillis() - began);
+    }
+    if (!problems.empty()) {
+        failed(problems);
+        return false;
+    }
+    {
+        const std::lock_guard told(told_mutex_);
+        ++handed_in_;
+    }
+    changed();
+    return true;
 }
 
 std::uint64_t Reception::handedIn() const {

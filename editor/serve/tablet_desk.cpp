@@ -87,13 +87,18 @@ bool TabletDesk::isDue(std::int64_t now_ms) const {
            now_ms < newest_ms_;
 }
 
-Result<Done> TabletDesk::handIn(std::int64_t now_ms) {
-    if (!first_ms_) return Done{};
-    if (const auto opened = openStore(); !opened.ok()) return opened.problems();
+Result<std::string> TabletDesk::toHandIn(std::int64_t now_ms) {
     handed_in_ms_ = now_ms;
-    const auto done = store_->snapshot(folder_.classroom.snapshot(listed.identity.tablet));
-    if (done.ok()) first_ms_.reset();
-    return done;
+    if (const auto opened = openStore(); !opened.ok()) return opened.problems();
+    auto bytes = store_->snapshotBytes();
+    if (bytes.ok()) first_ms_.reset();
+    return bytes;
+}
+
+void TabletDesk::handedIn(bool well, std::int64_t took_ms) {
+    constexpr std::int64_t kAfterTroubleMs = 200;  // then it is tried again less often
+    took_ms_ = std::max<std::int64_t>(well ? 1 : kAfterTroubleMs, took_ms);
+    if (!well && !first_ms_) first_ms_ = handed_in_ms_;
 }
 
 }  // namespace wrenlet::desk

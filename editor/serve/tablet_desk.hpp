@@ -39,6 +39,8 @@ class TabletDesk {
     /// False when it sends faster than any child plays.
     bool mayAsk(std::int64_t now_ms);
 
+    /// Opens its store ahead, so that its first answer does not wait for that. Errors as keep()'s.
+    Result<Done> prepare() { return openStore(); }
     /// On disk when this returns. Errors: the disk is full or read-only; nothing is kept then.
     Result<link::Kept> keep(std::span<const practice::Response> responses, std::int64_t now_ms);
 
@@ -48,9 +50,11 @@ class TabletDesk {
     /// Whether something is to be handed in, and has waited long enough for more to come with it.
     bool isDue(std::int64_t now_ms) const;
     bool hasMore() const { return first_ms_.has_value(); }
-    /// Hands in. `took_ms` is what the last one took, so that a slow disk is not kept busy with it.
-    Result<Done> handIn(std::int64_t now_ms);
-    void handedInWithin(std::int64_t took_ms) { took_ms_ = took_ms; }
+    /// What is to be handed in; what comes from now on is more. Where writing it failed, it is
+    /// still to be handed in.
+    Result<std::string> toHandIn(std::int64_t now_ms);
+    /// What it took, so that a slow disk is not kept busy with it.
+    void handedIn(bool well, std::int64_t took_ms);
 
   private:
     Result<Done> openStore();

@@ -25,7 +25,7 @@ struct Bench {
     speech::BlockList blocked;
     DemoVoice voice;
     std::unique_ptr<ClipShelf> clips;  // null: none are kept
-    OnThread looking, saving, checking, saying, building, drawing, playing, finding;
+    OnThread looking, saving, checking, saying, building, drawing, playing, finding, serving;
     Workbench workbench;
 };
 

@@ -18,6 +18,7 @@ DeskWindow::DeskWindow(OpenedClass opened, Surroundings surroundings)
       settings_(surroundings_.settings) {
     units_ = unitsIn(desk_.opened().classroom.folder);
     openClassList();
+    openServing();
 }
 
 void DeskWindow::openClassroom(const std::filesystem::path& folder) {
@@ -26,6 +27,25 @@ void DeskWindow::openClassroom(const std::filesystem::path& folder) {
     desk_.replace(surroundings_.open(folder));
     units_ = unitsIn(folder);
     openClassList();
+    openServing();
+}
+
+// Whoever was served from the classroom before is not any more.
+void DeskWindow::openServing() {
+    serve_.reset();
+    const pack::Classroom& classroom = desk_.opened().classroom;
+    if (!surroundings_.serving || classroom.folder.empty()) return;
+    serve_ = std::make_unique<ServePlace>(classroom, *surroundings_.serving);
+}
+
+// What she changed in the class list and is not saved yet stands.
+void DeskWindow::takeServed(OpenedClass opened) {
+    if (!opened.listed) return;
+    if (class_list_) {
+        if (!(opened.list == class_list_->list())) opened = withList(opened, class_list_->list());
+        class_shown_ = class_list_->work().changes();
+    }
+    desk_.replace(std::move(opened));
 }
 
 // A folder without class.json can be given one; one that cannot be read is left alone.
@@ -167,7 +187,7 @@ Spot DeskWindow::spot() const {
         case Place::try_out:
             return try_out_ && isFindingMore(*try_out_, try_scroll_) ? Spot::finder : Spot::try_out;
         case Place::hand_out:
-            return Spot::hand_out;
+            return showsTablets() ? Spot::tablets : Spot::hand_out;
         case Place::klass:
             break;
     }
@@ -218,6 +238,10 @@ void DeskWindow::step() {
         tomorrow_->step(desk_.opened(), surroundings_.now_ms());
     }
     if (papers_) papers_->step();
+    if (serve_) {
+        serve_->step(surroundings_.now_ms());
+        if (auto opened = serve_->takeClass()) takeServed(std::move(*opened));
+    }
     const bool is_seen = place_ == Place::klass && desk_.page() != Page::list;
     if (class_list_ && is_seen && class_shown_ != class_list_->work().changes()) {
         class_shown_ = class_list_->work().changes();
@@ -234,6 +258,7 @@ std::optional<std::int64_t> DeskWindow::due() const {
     if (hand_out_) take(hand_out_->due());
     if (class_list_) take(class_list_->due());
     if (tomorrow_) take(tomorrow_->due());
+    if (serve_) take(serve_->due());
     return soonest;
 }
 
@@ -321,7 +346,8 @@ void DeskWindow::frame(float pixel_width, float pixel_height, float scale, const
             settings_,
             sheet_,
             sheet_ == Sheet::settings ? Spot::settings : spot(),
-            [this](Sheet sheet) { show(sheet); }};
+            [this](Sheet sheet) { show(sheet); },
+            serve_.get()};
         if (surroundings_.bench && desk_.state() != ClassState::no_folder)
             view.make_unit = [this](const std::string& title) { makeUnit(title); };
         if (surroundings_.bench && !desk_.opened().children.empty())
@@ -393,7 +419,7 @@ void DeskWindow::drawPlace(View& view) {
     } else if (place_ == Place::try_out) {
         drawTryPage(view);
     } else if (place_ == Place::hand_out) {
-        drawHandOutPage(view);
+        view.showsTablets() ? drawTabletsPage(view) : drawHandOutPage(view);
     } else if (class_list_ &&
                (desk_.page() == Page::list || desk_.state() == ClassState::no_children ||
                 desk_.state() == ClassState::no_list)) {

@@ -54,7 +54,8 @@ struct Surroundings {
     Packing packing = {};
     Trying trying = {};
     SettingsHome settings = {};
-    OpenOutside open_outside = {};  // none: nothing is shown outside
+    OpenOutside open_outside = {};                  // none: nothing is shown outside
+    std::optional<ServePlace::Parts> serving = {};  // none: no tablets are served
 };
 
 class DeskWindow {
@@ -94,6 +95,7 @@ class DeskWindow {
     BringPlace& bring() { return bring_; }
     TomorrowPlace* tomorrow() { return tomorrow_.get(); }
     PapersPlace* papers() { return papers_.get(); }
+    ServePlace* serve() { return serve_.get(); }
 
     /// Looks and saves as is due; whether something is still to be done, and when.
     void step();
@@ -115,6 +117,9 @@ class DeskWindow {
     void drawPlace(View& view);
     void closeUnit();
     void openClassList();
+    void openServing();
+    void takeServed(OpenedClass opened);
+    bool showsTablets() const { return serve_ && (serve_->open || !unit_); }
     void undo(bool again);
     void openClassroom(const std::filesystem::path& folder);
     void addFrom(const std::filesystem::path& file);
@@ -146,6 +151,7 @@ class DeskWindow {
     ClassListScroll class_scroll_;
     std::unique_ptr<TomorrowPlace> tomorrow_;  // of the class
     TomorrowScroll tomorrow_scroll_;
+    std::unique_ptr<ServePlace> serve_;    // of the open classroom
     std::unique_ptr<PapersPlace> papers_;  // of the class
     PapersScroll papers_scroll_;
     EarPlace ear_;

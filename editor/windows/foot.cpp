@@ -282,7 +282,7 @@ void drawFoot(View& view) {
         return;
     }
     if (view.place == Place::hand_out) {
-        drawHandOutFoot(view, foot);
+        view.showsTablets() ? drawTabletsFoot(view, foot) : drawHandOutFoot(view, foot);
         return;
     }
     if (desk.page() == Page::list && view.class_list != nullptr) {

@@ -279,8 +279,9 @@ void drawHandOutPage(View& view) {
                    "Open a unit of words under Words; here it becomes a pack for the tablets.");
         return;
     }
+    const float ways = drawHandOutWays(view, body.right());
     ui.text(Type::body, body.x + title + 17, kTitleMiddle + 1, kSoft,
-            ui.fitted(Type::body, view.unit->unit().title, body.width - title - 30));
+            ui.fitted(Type::body, view.unit->unit().title, body.width - title - 34 - ways));
     if (view.unit->unit().words.empty()) {
         emptyPlace(ui, body, "No words yet",
                    "Write the unit's words first; then a pack can be made of them.");

@@ -45,7 +45,8 @@ bool goTo(Desk& desk, const DeskOptions& options) {
 int pictureWith(const OpenedClass& opened, const DeskOptions& options, std::int64_t now_ms,
                 const Workbench* bench, const std::function<bool(DeskWindow&)>& prepare,
                 std::ostream& err, const BoothSound& sound, const Packing& packing,
-                const Trying& trying, const SettingsHome& settings) {
+                const Trying& trying, const SettingsHome& settings,
+                const std::optional<ServePlace::Parts>& serving) {
     const std::unique_ptr<SDL_Surface, SurfaceClose> surface(SDL_CreateRGBSurfaceWithFormat(
         0, options.width, options.height, 32, SDL_PIXELFORMAT_ARGB8888));
     const std::unique_ptr<SDL_Renderer, RendererClose> renderer(
@@ -55,9 +56,17 @@ int pictureWith(const OpenedClass& opened, const DeskOptions& options, std::int6
         return 1;
     }
     Canvas canvas(renderer.get(), options.assets);
-    DeskWindow window(
-        opened, {[&](const auto&) { return opened; }, [&] { return now_ms; }, &canvas.pictures(),
-                 bench, [](const pack::VoiceNeed&) {}, sound, packing, trying, settings});
+    DeskWindow window(opened, {[&](const auto&) { return opened; },
+                               [&] { return now_ms; },
+                               &canvas.pictures(),
+                               bench,
+                               [](const pack::VoiceNeed&) {},
+                               sound,
+                               packing,
+                               trying,
+                               settings,
+                               {},
+                               serving});
     if (!prepare(window)) return 1;
     const float scale = options.scale.value_or(scaleFor(
         static_cast<float>(options.width), static_cast<float>(options.height), window.textSize()));

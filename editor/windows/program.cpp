@@ -8,6 +8,7 @@
 
 #include "content/common/clock.hpp"
 #include "content/common/random.hpp"
+#include "editor/serve/own_addresses.hpp"
 #include "editor/windows/bench.hpp"
 #include "editor/windows/canvas.hpp"
 #include "editor/windows/input.hpp"
@@ -127,6 +128,19 @@ int runDesk(const DeskOptions& options, std::ostream& err) {
                                          ClipMaking{bench->voice, 1, bench->clips.get()},
                                          passingFolder(clock.unixMillis())}
                                 : Trying{};
+    link::SystemEntropy entropy;
+    std::optional<ServePlace::Parts> serving;
+    if (bench)
+        serving.emplace(ServePlace::Parts{
+            clock,
+            entropy,
+            bench->serving,
+            wakeWindow,
+            pageFolder(options.assets),
+            own,
+            ownAddresses,
+            [&clock](const auto& folder) { return openClass(folder, clock.unixMillis()); },
+            {}});
     DeskWindow window(
         openClass(options.classroom, clock.unixMillis()),
         {[&](const auto& folder) { return openClass(folder, clock.unixMillis()); },
@@ -141,7 +155,8 @@ int runDesk(const DeskOptions& options, std::ostream& err) {
                : Packing{},
          trying,
          {own.empty() ? own : own / "settings.json", &devices, own},
-         Platform::openOutside});
+         Platform::openOutside,
+         std::move(serving)});
     if (!options.unit.empty()) window.openUnit(options.classroom / "units" / options.unit);
     Platform platform;
     for (Platform::Heard heard; !heard.closed;) {

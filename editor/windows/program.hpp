@@ -38,7 +38,8 @@ int pictureDesk(const DeskOptions& options, std::ostream& err);
 int pictureWith(const OpenedClass& opened, const DeskOptions& options, std::int64_t now_ms,
                 const Workbench* bench, const std::function<bool(DeskWindow&)>& prepare,
                 std::ostream& err, const BoothSound& sound = {}, const Packing& packing = {},
-                const Trying& trying = {}, const SettingsHome& settings = {});
+                const Trying& trying = {}, const SettingsHome& settings = {},
+                const std::optional<ServePlace::Parts>& serving = {});
 
 /// The same of the Class place; `now_ms` is when it is looked at.
 int pictureOf(const OpenedClass& opened, const DeskOptions& options, std::int64_t now_ms,

@@ -146,6 +146,13 @@ void drawHandOutStation(View& view, const Area& area) {
             if (pack.name == out) count = "pack " + std::to_string(pack.version) + " is out";
         share = place->packs().front().name == out ? 1 : 0.5;
     }
+    if (view.serve != nullptr && view.serve->isOn()) {
+        const auto& tablets = view.serve->tablets();
+        const auto playing = std::count_if(tablets.begin(), tablets.end(), [](const auto& tablet) {
+            return tablet.state == SeenTablet::State::playing;
+        });
+        count = std::to_string(playing) + " of " + std::to_string(tablets.size()) + " playing";
+    }
     drawStation(view, area, Place::hand_out, "Hand out", count);
     view.ui.ring(share, 36, area.middleY());
 }

@@ -17,6 +17,7 @@
 #include "editor/help/spot.hpp"
 #include "editor/look/layout.hpp"
 #include "editor/paper/papers_place.hpp"
+#include "editor/serve/serve_place.hpp"
 #include "editor/settings/settings_place.hpp"
 #include "editor/tomorrow/tomorrow_place.hpp"
 #include "editor/tryout/finder.hpp"
@@ -149,6 +150,10 @@ struct View {
     Sheet sheet = Sheet::none;
     Spot spot = Spot::map;              // of the place under the sheet, unless that is Settings
     std::function<void(Sheet)> show{};  // none: back to the place
+    ServePlace* serve = nullptr;        // null: there is no classroom to serve
+
+    /// At Hand out, the tablets' page and not the pack's.
+    bool showsTablets() const { return serve != nullptr && (serve->open || unit == nullptr); }
 
     void wish(std::function<void(Desk&)> what) { wishes.push_back(std::move(what)); }
     void later(std::function<void()> what) {
@@ -196,6 +201,10 @@ void drawTrySkills(View& view, const Area& area);
 void drawTryPane(View& view, const Area& area);  // what is asked and heard
 void drawFinder(View& view, const Area& area);   // words that would give a skill more
 void drawHandOutPage(View& view);
+/// The buttons between the pack's page and the tablets'; their width.
+float drawHandOutWays(View& view, float right);
+void drawTabletsPage(View& view);  // REQUIRES: serve
+void drawTabletsFoot(View& view, const Area& foot);
 void drawTakeCard(View& view, const Area& area);  // the last take, its wave and what was found
 
 }  // namespace wrenlet::desk

@@ -71,5 +71,8 @@ bool sheetPictures(Room& room, const std::filesystem::path& folder, DeskOptions 
 /// Tomorrow and Papers. The same; with `one` that state alone, in the first size.
 bool tomorrowPictures(Room& room, const std::filesystem::path& folder, DeskOptions options,
                       std::string_view one);
+/// The tablets' page at Hand out. The same.
+bool tabletsPictures(Room& room, const std::filesystem::path& folder, DeskOptions options,
+                     std::string_view one);
 
 }  // namespace wrenlet::desk

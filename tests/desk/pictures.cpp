@@ -1,5 +1,5 @@
-// wrenlet-desk-pictures DIR [words|booth|try|list|sheets|class|tomorrow|readme]: every page and
-// state of the desk, from the invented class.
+// wrenlet-desk-pictures DIR [words|booth|try|list|sheets|class|tomorrow|tablets|readme]: every page
+// and state of the desk, from the invented class.
 #include <array>
 #include <cstdlib>
 #include <filesystem>
@@ -409,8 +409,8 @@ bool readmePictures(Room& room, const std::filesystem::path& folder, const DeskO
 
 int main(int argc, char** argv) {
     if (argc != 2 && argc != 3) {
-        std::cerr
-            << "wrenlet-desk-pictures DIR [words|booth|try|list|sheets|class|tomorrow|readme]\n";
+        std::cerr << "wrenlet-desk-pictures DIR "
+                     "[words|booth|try|list|sheets|class|tomorrow|tablets|readme]\n";
         return 2;
     }
     namespace fs = std::filesystem;
@@ -442,7 +442,8 @@ int main(int argc, char** argv) {
                        (!wanted("list") || listPictures(room, folder, options)) &&
                        (!wanted("sheets") || sheetPictures(room, folder, options)) &&
                        (!wanted("class") || classPictures(folder, options)) &&
-                       (!wanted("tomorrow") || tomorrowPictures(room, folder, options, {}));
+                       (!wanted("tomorrow") || tomorrowPictures(room, folder, options, {})) &&
+                       (!wanted("tablets") || tabletsPictures(room, folder, options, {}));
     fs::remove_all(folder / "aside", error);
     return drawn ? 0 : 1;
 }

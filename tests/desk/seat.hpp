@@ -19,7 +19,8 @@ class Seat {
   public:
     explicit Seat(const OpenedClass& opened, float width = 1280, float height = 720,
                   const Workbench* bench = nullptr, BoothSound sound = {}, Packing packing = {},
-                  Trying trying = {}, SettingsHome settings = {})
+                  Trying trying = {}, SettingsHome settings = {},
+                  const std::optional<ServePlace::Parts>& serving = {})
         : width_(width),
           height_(height),
           window_(opened, {[this](const auto&) {
@@ -32,7 +33,8 @@ class Seat {
                            [this](const std::filesystem::path& file) {
                                shown_outside_.push_back(file);
                                return true;
-                           }}) {
+                           },
+                           serving}) {
         REQUIRE(atlas_.build({}, 1).ok());
         frame();
         frame();
