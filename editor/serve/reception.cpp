@@ -87,19 +87,24 @@ Result<Done> Reception::keepList() {
     return keepTabletList(folder_, all);
 }
 
+// The file is written once in so many asks, and then for every tablet: thirty that play side by
+// side would else have it written thirty times at one moment.
 Result<Done> Reception::keepNumber(TabletDesk& tablet, std::uint64_t number) {
-    constexpr std::uint64_t kAhead = 256;  // so that the file is written once in so many asks
+    constexpr std::uint64_t kAhead = 1024;
     if (number > tablet.listed.number) {
         const std::lock_guard lock(list_mutex_);
         ListedTablet& listed = listed_[tablet.listed.identity.tablet];
-        const ListedTablet before = listed;
-        listed.number = number + kAhead;
-        listed.seen_ms = parts_.clock.unixMillis();
-        if (auto done = keepList(); !done.ok()) {
-            listed = before;
-            return done;
+        if (number > listed.number) {
+            const auto before = listed_;
+            for (auto& [name, one] : listed_) one.number += kAhead;
+            listed.number = std::max(listed.number, number + kAhead);
+            listed.seen_ms = parts_.clock.unixMillis();
+            if (auto done = keepList(); !done.ok()) {
+                listed_ = before;
+                return done;
+            }
         }
-        tablet.listed = listed;
+        tablet.listed.number = listed.number;
     }
     tablet.number = number;
     return Done{};

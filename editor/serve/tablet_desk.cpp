@@ -10,9 +10,9 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr std::int64_t kQuietMs = 2000;    // no more came for so long,
-constexpr std::int64_t kLongestMs = 8000;  // or it has waited for so long
-constexpr std::int64_t kRestTimes = 50;    // as long as the last one took, before the next
+constexpr std::int64_t kQuietMs = 2000;      // no more came for so long,
+constexpr std::int64_t kLongestMs = 15'000;  // or it has waited for so long
+constexpr std::int64_t kRestTimes = 50;      // as long as the last one took, before the next
 
 }  // namespace
 
