@@ -19,6 +19,7 @@
 #include "content/common/random.hpp"
 #include "game/script/told.hpp"
 #include "game/sdl/assets.hpp"
+#include "game/sdl/playing.hpp"
 #include "game/sdl/script_run.hpp"
 #include "game/sdl/table.hpp"
 #include "game/sdl/try_out.hpp"

@@ -31,6 +31,23 @@ bool isTooDeep(std::string_view text) {
     return false;
 }
 
+/// Builds the values as they are read, and remembers where the text breaks, without an exception:
+/// a web page has none.
+class Reading final : public nlohmann::detail::json_sax_dom_parser<Json> {
+  public:
+    explicit Reading(Json& root) : json_sax_dom_parser(root, false) {}
+
+    template <class Exception>
+    bool parse_error(std::size_t at, const std::string& token, const Exception& error) {
+        broken_at_ = at;
+        return json_sax_dom_parser::parse_error(at, token, error);
+    }
+    std::size_t brokenAt() const { return broken_at_; }
+
+  private:
+    std::size_t broken_at_ = 0;
+};
+
 std::string inField(std::string_view place, const char* key) {
     return place.empty() ? std::string(key) : std::string(place) + ", " + key;
 }
@@ -47,17 +64,14 @@ Result<Json> parseJson(std::string_view text, std::string_view where) {
     if (isTooDeep(text))
         return Problem{std::string(where), "This file is nested too deeply to be one of ours.",
                        "Choose another file."};
-    try {
-        return Json::parse(text.begin(), text.end());
-    } catch (const Json::parse_error& broken) {
-        const std::size_t at = std::min(broken.byte, text.size());
-        const auto line = 1 + std::count(text.begin(), text.begin() + static_cast<long>(at), '\n');
-        return Problem{std::string(where) + ", line " + std::to_string(line),
-                       "The text breaks off or has a sign too many here.",
-                       "Look for a missing comma, quote or bracket on this line or just above."};
-    } catch (const Json::exception&) {
-        return Problem{std::string(where), "This file cannot be read.", "Choose another file."};
-    }
+    Json read;
+    Reading reading(read);
+    if (Json::sax_parse(text.begin(), text.end(), &reading)) return read;
+    const auto at = static_cast<std::ptrdiff_t>(std::min(reading.brokenAt(), text.size()));
+    const auto line = 1 + std::count(text.begin(), text.begin() + at, '\n');
+    return Problem{std::string(where) + ", line " + std::to_string(line),
+                   "The text breaks off or has a sign too many here.",
+                   "Look for a missing comma, quote or bracket on this line or just above."};
 }
 
 void JsonReader::add(std::string_view place, std::string what, std::string way_out,

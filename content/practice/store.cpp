@@ -55,6 +55,7 @@ struct Store::Database {
     std::filesystem::path path;
     std::string where;  // in problems
     std::string tablet;
+    Journal* journal = nullptr;
     Connection connection;
     Statement insert, set_played, begin, commit, roll_back;
 
@@ -145,6 +146,43 @@ const std::string& Store::tablet() const {
     return database_->tablet;
 }
 
+void Store::setJournal(Journal* journal) {
+    database_->journal = journal;
+}
+
+Result<Done> Store::refill(std::span<const Session> sessions, std::span<const Response> responses) {
+    Database& database = *database_;
+    const auto put = [&database](const Session& session) {
+        Statement insert(database.connection.get(),
+                         "INSERT INTO session (id, child, pack, seed, day, played_ms, ended) "
+                         "VALUES (?, ?, ?, ?, ?, ?, ?)");
+        insert.bind(0, session.id);
+        insert.bind(1, session.child);
+        insert.bind(2, session.pack);
+        insert.bind(3, static_cast<std::int64_t>(session.seed));
+        insert.bind(4, session.day);
+        insert.bind(5, session.played_ms);
+        insert.bind(6, std::int64_t{session.ended});
+        return insert.run();
+    };
+    Statement number(database.connection.get(),
+                     "UPDATE response SET sequence = ? WHERE sequence = last_insert_rowid()");
+    auto problem = database.inTransaction([&] {
+        for (const Session& session : sessions)
+            if (!put(session)) return false;
+        for (Response response : responses) {
+            response.tablet = database.tablet;
+            if (!isInBounds(response)) continue;
+            bindRow(database.insert, response);
+            number.bind(0, response.sequence);
+            if (!database.insert.run() || !number.run()) return false;
+        }
+        return true;
+    });
+    if (problem) return *problem;
+    return Done{};
+}
+
 Result<Session> Store::beginSession(std::string_view child, std::string_view pack,
                                     std::uint64_t seed, std::int64_t day) {
     Session session{0, std::string(child), std::string(pack), seed, day, 0, false};
@@ -161,6 +199,7 @@ Result<Session> Store::beginSession(std::string_view child, std::string_view pac
         return true;
     });
     if (problem) return *problem;
+    if (database_->journal) database_->journal->began(session);
     return session;
 }
 
@@ -187,6 +226,7 @@ Result<Done> Store::endSession(std::int64_t session, std::int64_t played_ms) {
         return update.run();
     });
     if (problem) return *problem;
+    if (database_->journal) database_->journal->ended(session, played_ms);
     return Done{};
 }
 
@@ -207,6 +247,7 @@ Result<Response> Store::append(Response response, std::int64_t played_ms) {
         return database.set_played.run();
     });
     if (problem) return *problem;
+    if (database.journal) database.journal->kept(response, played_ms);
     return response;
 }
 

@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "content/common/result.hpp"
+#include "content/practice/journal.hpp"
 #include "content/practice/response.hpp"
 
 namespace wrenlet::practice {
@@ -45,6 +46,13 @@ class Store {
                               StoreOptions options = {});
 
     const std::string& tablet() const;
+
+    /// Who is told of every session and response from now on; null: nobody. It must outlive the
+    /// store, or be taken back.
+    void setJournal(Journal* journal);
+    /// Puts back what a journal was told, under the numbers that it had; all of it or nothing.
+    /// REQUIRES: an empty store; each response's session among `sessions`, responses by sequence.
+    Result<Done> refill(std::span<const Session> sessions, std::span<const Response> responses);
 
     Result<Session> beginSession(std::string_view child, std::string_view pack, std::uint64_t seed,
                                  std::int64_t day);

@@ -6,8 +6,6 @@ namespace wrenlet::game {
 
 namespace {
 
-constexpr int kBuffers[] = {512, 1024};
-
 bool openMixer(int frames) {
     return Mix_OpenAudioDevice(kSampleRate, AUDIO_S16SYS, 2, frames, nullptr, 0) == 0;
 }
@@ -24,12 +22,12 @@ SoundDevice::~SoundDevice() {
     if (started_) SDL_QuitSubSystem(SDL_INIT_AUDIO);
 }
 
-void SoundDevice::open(Use use) {
+void SoundDevice::open(Use use, int frames) {
     if (open_) return;
     open_ = true;
     SDL_SetHint(SDL_HINT_AUDIO_RESAMPLING_MODE, "best");
     if (use == Use::play) {
-        if (start() && openPlaying()) return;
+        if (start() && openPlaying(frames)) return;
         trouble_ = std::string("No sound can be heard: the tablet gives no sound device (") +
                    SDL_GetError() +
                    "). Check that the speaker or headphones are connected and that no other "
@@ -56,11 +54,11 @@ bool SoundDevice::openMute() {
     return mixing_;
 }
 
-bool SoundDevice::openPlaying() {
-    for (const int frames : kBuffers) {
-        if (!openMixer(frames)) continue;
+bool SoundDevice::openPlaying(int frames) {
+    for (const int size : {frames, 2 * frames}) {
+        if (!openMixer(size)) continue;
         mixing_ = true;
-        buffer_ = frames;
+        buffer_ = size;
         Mix_HookMusic(&SoundDevice::pull, this);
         return true;
     }

@@ -29,8 +29,9 @@ class SoundDevice final : public SoundLock {
     SoundDevice& operator=(const SoundDevice&) = delete;
 
     void setHeard(Heard heard) { heard_ = std::move(heard); }  // before open()
-    /// Opens it if it is not open. Clips can be decoded from then on, with a device or without.
-    void open(Use use);
+    /// Opens it if it is not open, with buffers of so many frames. Clips can be decoded from then
+    /// on, with a device or without.
+    void open(Use use, int frames = 512);
     bool isOpen() const { return open_; }
     /// Frames of one buffer, or 0 when nothing is played.
     int bufferFrames() const { return buffer_; }
@@ -43,7 +44,7 @@ class SoundDevice final : public SoundLock {
   private:
     static void pull(void* self, Uint8* bytes, int length);
     bool start();
-    bool openPlaying();
+    bool openPlaying(int frames);
     bool openMute();
 
     Mixer& mixer_;

@@ -1,6 +1,5 @@
 #include "game/sdl/table.hpp"
 
-#include <algorithm>
 #include <utility>
 
 #include "game/sdl/fingers.hpp"
@@ -56,7 +55,7 @@ Table::~Table() = default;
 
 void Table::openSound() {
     if (sound_.isOpen()) return;
-    sound_.open(options_.sound);
+    sound_.open(options_.sound, options_.sound_frames);
     speaker_.setTrouble(sound_.trouble());
     speaker_.prepareCues();
 }
@@ -145,10 +144,20 @@ void Table::letGo(Millis now) {
 void Table::setHidden(bool hidden) {
     if (hidden == hidden_) return;
     hidden_ = hidden;
-    sound_.lock();
-    mixer_.setPaused(hidden);
-    sound_.unlock();
+    hush();
     display_->canvas().invalidate();
+}
+
+void Table::setHeld(bool held) {
+    if (held == held_still_) return;
+    held_still_ = held;
+    hush();
+}
+
+void Table::hush() {
+    sound_.lock();
+    mixer_.setPaused(isStill());
+    sound_.unlock();
 }
 
 bool Table::handleAll(Millis now) {
@@ -160,50 +169,8 @@ bool Table::handleAll(Millis now) {
 
 void Table::show(Millis now) {
     app_->step(now);
+    if (isStill()) return;
     display_->canvas().show(app_->frame(now), display_->screen());
-}
-
-namespace {
-
-constexpr Millis kFrameMillis = 16;
-constexpr Millis kLongestWait = 60'000;
-
-/// How long nothing needs to be done, if nobody touches the glass.
-Millis restUntilDue(const App& app, Millis now, Millis last_frame) {
-    if (app.isMoving(now)) return std::clamp<Millis>(last_frame + kFrameMillis - now, 0, 16);
-    const auto due = app.nextDue(now);
-    return due ? std::clamp<Millis>(*due - now, 0, kLongestWait) : kLongestWait;
-}
-
-}  // namespace
-
-void playOnScreen(Table& table, const std::function<void()>& shown) {
-    Millis away = 0;  // time in which the game could not be seen, and which it does not count
-    const auto ticks = [&away] { return static_cast<Millis>(SDL_GetTicks64()) - away; };
-    table.canvas().show(table.app().frame(ticks()), table.screen());
-    table.openSound();
-    bool decoding = true;
-    Millis last_frame = 0;
-    while (!table.app().wantsToClose()) {
-        const Millis rest = restUntilDue(table.app(), ticks(), last_frame);
-        const bool idle = decoding && !table.app().isMoving(ticks());
-        SDL_Event event;
-        const int wait = idle ? 0 : static_cast<int>(rest);
-        if (SDL_WaitEventTimeout(&event, wait) == 1) {
-            if (!table.handle(event, ticks()) || !table.handleAll(ticks())) return;
-        } else if (idle) {
-            decoding = table.clips().decodeOne();
-        }
-        if (table.isHidden()) {
-            const Millis since = ticks();
-            while (table.isHidden())
-                if (SDL_WaitEvent(&event) == 1 && !table.handle(event, since)) return;
-            away += ticks() - since;
-        }
-        last_frame = ticks();
-        table.show(last_frame);
-        if (shown) shown();
-    }
 }
 
 }  // namespace wrenlet::game

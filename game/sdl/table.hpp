@@ -24,6 +24,7 @@ struct TableOptions {
     std::filesystem::path assets;  // share/wrenlet
     std::filesystem::path data;    // where the tablet keeps its own, for the adult's page
     SoundDevice::Use sound = SoundDevice::Use::play;
+    int sound_frames = 512;  // of a buffer; twice as many where that is refused
 };
 
 class Table {
@@ -54,9 +55,13 @@ class Table {
     bool handle(const SDL_Event& event, Millis now);
     /// Hands over every event that waits.
     bool handleAll(Millis now);
-    /// True while the game can't be seen: it is silent then, and its time is to stand still.
-    bool isHidden() const { return hidden_; }
-    /// Lets the app do what is due and shows its frame if that is another.
+    /// Holds the game, so that nothing more is seen or heard, until it is let go again: what was
+    /// answered is to be kept first.
+    void setHeld(bool held);
+    /// True while the game is held or can't be seen: it is silent then, and its time is to stand
+    /// still.
+    bool isStill() const { return hidden_ || held_still_; }
+    /// Lets the app do what is due and shows its frame if that is another, and if it is not held.
     void show(Millis now);
 
   private:
@@ -66,6 +71,7 @@ class Table {
     void windowEvent(const SDL_WindowEvent& event, Millis now);
     void letGo(Millis now);
     void setHidden(bool hidden);
+    void hush();
 
     Opened& opened_;
     TableOptions options_;
@@ -79,10 +85,7 @@ class Table {
     std::unique_ptr<App> app_;
     std::set<std::int64_t> held_;  // contacts that are down
     bool hidden_ = false;
+    bool held_still_ = false;
 };
-
-/// Plays on a screen until the window or an adult closes it. `shown`: called after each frame that
-/// was looked at, drawn or not.
-void playOnScreen(Table& table, const std::function<void()>& shown = {});
 
 }  // namespace wrenlet::game

@@ -2,6 +2,7 @@
 
 #include "content/practice/scheduler.hpp"
 #include "game/sdl/display.hpp"
+#include "game/sdl/playing.hpp"
 #include "game/sdl/screenshot.hpp"
 #include "game/sdl/table.hpp"
 #include "game/start/tried.hpp"

@@ -56,7 +56,8 @@ ScreenSize Window::screen() const {
         SDL_GetWindowSize(window_.get(), &points, nullptr);
         const float scale =
             points > 0 ? static_cast<float>(size.w) / static_cast<float>(points) : 1;
-        size.mm_per_px = millimetresPerPixel(dpi) / scale;
+        // A browser, too, gives 96 for each of its points, whatever the display is.
+        if (dpi != 96 * scale) size.mm_per_px = millimetresPerPixel(dpi) / scale;
     }
     return size;
 }

@@ -11,6 +11,7 @@
 #include "content/common/files.hpp"
 #include "game/scenes/painter.hpp"
 #include "game/sdl/fingers.hpp"
+#include "game/sdl/playing.hpp"
 #include "game/sdl/table.hpp"
 #include "tests/bench/figure.hpp"
 

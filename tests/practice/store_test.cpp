@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+#include <array>
 #include <string>
 #include <utility>
 
@@ -310,4 +312,71 @@ TEST_CASE("Another answer under a number that is taken is refused, and the first
     CHECK(taken.value().refused == std::vector<std::int64_t>{7, 8, 9});
     REQUIRE(store.value().all().size() == 1);
     CHECK(store.value().all()[0].chosen == first.chosen);
+}
+
+namespace {
+
+/// Keeps what it is told, as a browser would.
+struct KeptAside final : Journal {
+    std::vector<Session> sessions;
+    std::vector<Response> responses;
+
+    void began(const Session& session) override { sessions.push_back(session); }
+    void kept(const Response& response, std::int64_t played_ms) override {
+        responses.push_back(response);
+        at(response.session).played_ms = played_ms;
+    }
+    void ended(std::int64_t session, std::int64_t played_ms) override {
+        at(session).played_ms = played_ms;
+        at(session).ended = true;
+    }
+    Session& at(std::int64_t id) {
+        return *std::find_if(sessions.begin(), sessions.end(),
+                             [id](const Session& session) { return session.id == id; });
+    }
+};
+
+}  // namespace
+
+TEST_CASE("Store: a new one filled from a journal goes on where the old one stood") {
+    const samples::Folder folder;
+    KeptAside journal;
+    auto old = Store::open(folder / "old.db", "t-web");
+    REQUIRE(old.ok());
+    old.value().setJournal(&journal);
+    REQUIRE(old.value().beginSession("c-01", "pond 1", 11, 20'000).ok());
+    REQUIRE(old.value().append(samples::response(), 4000).ok());
+    REQUIRE(old.value().append(samples::response(), 5000).ok());
+    REQUIRE(old.value().endSession(1, 6000).ok());
+    REQUIRE(old.value().beginSession("c-02", "pond 1", 12, 20'000).ok());
+    auto third = samples::response();
+    third.session = 2;
+    REQUIRE(old.value().append(third, 700).ok());
+
+    journal.responses.erase(journal.responses.begin());  // a gap stays one
+    auto anew = Store::open(folder / "new.db", "t-web");
+    REQUIRE(anew.ok());
+    REQUIRE(anew.value().refill(journal.sessions, journal.responses).ok());
+    CHECK(anew.value().all() == journal.responses);
+    CHECK(anew.value().endedSessions("c-01") == 1);
+    CHECK(anew.value().openSession("c-02", "pond 1", 20'000) ==
+          old.value().openSession("c-02", "pond 1", 20'000));
+    CHECK(anew.value().append(third, 800).value().sequence == 4);
+    CHECK(anew.value().beginSession("c-02", "pond 1", 12, 20'001).value().id == 3);
+}
+
+TEST_CASE("Store: nothing is told that was not committed, and a refill is all or nothing") {
+    const samples::Folder folder;
+    KeptAside journal;
+    auto store = Store::open(folder / "store.db", "t-web");
+    REQUIRE(store.ok());
+    store.value().setJournal(&journal);
+    CHECK_FALSE(store.value().append(samples::response(), 0).ok());  // there is no session 1
+    CHECK(journal.responses.empty());
+    auto lost = samples::response();
+    lost.session = 7;
+    const Session session{1, "c-01", "pond 1", 1, 20'000, 0, false};
+    CHECK_FALSE(store.value().refill(std::array{session}, std::array{lost}).ok());
+    CHECK(store.value().all().empty());
+    CHECK_FALSE(store.value().openSession("c-01", "pond 1", 20'000));
 }

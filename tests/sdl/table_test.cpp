@@ -128,7 +128,7 @@ TEST_CASE(
     CHECK(room.isHeard());
     room.window(SDL_WINDOWEVENT_MINIMIZED);
     CHECK(room.table->handleAll(100));
-    CHECK(room.table->isHidden());
+    CHECK(room.table->isStill());
     const auto at = room.table->mixer().clock();
     CHECK_FALSE(room.isHeard());
     CHECK(room.table->mixer().clock() == at);
@@ -139,6 +139,6 @@ TEST_CASE(
 
     room.window(SDL_WINDOWEVENT_RESTORED);
     CHECK(room.table->handleAll(200));
-    CHECK_FALSE(room.table->isHidden());
+    CHECK_FALSE(room.table->isStill());
     CHECK(room.isHeard());
 }

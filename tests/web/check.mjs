@@ -1,0 +1,65 @@
+// The web page in Chromium: node check.mjs BUILD KILLS [PART...], of sizes, session, kills, starts
+// and frames; all, when none is named. A line for each thing that was looked at; figures as JSON
+// lines; ends with 1 when something is not as it must be. Pictures stay in BUILD/web-pictures.
+import { cpSync, mkdirSync, mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { TeachersDesk, Network } from "./desk.mjs";
+import { frames, sizes, starts } from "./figures.mjs";
+import { killed } from "./kills.mjs";
+import { compare, onClassMap, wholeSession } from "./session.mjs";
+
+const [build, kills, ...parts] = process.argv.slice(2);
+const room = mkdtempSync(join(tmpdir(), "wrenlet-web-"));
+const page = join(build, "share/wrenlet/page"), starter = join(build, "starter-classroom");
+let wrong = 0;
+const expect = (holds, what) => {
+    console.log((holds ? "well: " : "NOT WELL: ") + what);
+    wrong += holds ? 0 : 1;
+};
+const wanted = part => !parts.length || parts.includes(part);
+
+async function withDesk(name, work) {
+    const desk = new TeachersDesk(build, join(room, name)), network = new Network(desk);
+    await desk.start();
+    await network.start();
+    try {
+        await work(desk, network);
+    } finally {
+        network.stop();
+        if (desk.program.exitCode === null) await desk.stop();
+    }
+}
+
+async function sessions() {
+    await withDesk("session", async (desk, network) => {
+        const shapes = [{ name: "landscape", width: 1024, height: 768, whole: true },
+            { name: "portrait", width: 768, height: 1024, whole: false }];
+        const played = [];
+        for (const [i, shape] of shapes.entries())
+            played.push(await wholeSession(desk, network, room, shape, 7 + i, shape.whole ? 12 : 1.5, expect));
+        await desk.stop();
+        for (const one of played) compare(desk, one.tablet, one.kept, expect, "session");
+        onClassMap(desk, played, expect);
+        const pictures = join(build, "web-pictures");
+        mkdirSync(pictures, { recursive: true });
+        for (const one of played) for (const shot of one.shots) cpSync(shot, join(pictures, shot.split("/").at(-1)));
+    });
+}
+
+try {
+    if (wanted("sizes")) expect(sizes(page, join(starter, "packs/by-the-pond-1.zip")) < 3, "page and pack are under 3 MB");
+    if (wanted("starts")) {
+        const ratio = await starts(page, join(build, "../web/bin"), starter, room, 5);
+        expect(ratio <= 2, "the first touchable frame comes within twice the bare page's");
+    }
+    if (wanted("frames")) expect(await frames(page, starter, room) < 4, "a frame costs less than 4 ms, six times slowed");
+    if (wanted("session")) await sessions();
+    if (wanted("kills"))
+        await withDesk("kills", (desk, network) => killed(desk, network, room, Number(kills), 11, expect));
+} catch (error) {
+    expect(false, error.stack);
+}
+rmSync(room, { recursive: true, force: true, maxRetries: 5 });
+console.log(wrong === 0 ? "all well" : `${wrong} not well`);
+process.exit(wrong === 0 ? 0 : 1);

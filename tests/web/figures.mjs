@@ -1,0 +1,72 @@
+// How large the page is, how soon it can be touched and what a frame costs, each held against a
+// bound or a baseline of the same run. Starts are cold: a new browser profile each, no cache.
+import { mkdtempSync, readFileSync, readdirSync, statSync } from "node:fs";
+import { spawn } from "node:child_process";
+import { join } from "node:path";
+import { createInterface } from "node:readline";
+import { brotliCompressSync, constants } from "node:zlib";
+import { Tablet, chanceOf, pause, until } from "./tablet.mjs";
+
+const median = numbers => numbers.slice().sort((a, b) => a - b)[Math.floor(numbers.length / 2)];
+const figure = (name, value, unit, baseline) => {
+    const round = number => Math.round(number * 1000) / 1000;
+    console.log(JSON.stringify({ name, value: round(value), unit, baseline: round(baseline), ratio: round(value / baseline) }));
+};
+
+export function sizes(page, pack) {
+    const sent = readdirSync(page).filter(name => !/\.(br|gz|txt)$/.test(name))
+        .reduce((sum, name) => sum + statSync(join(page, readdirSync(page).includes(name + ".br") ? name + ".br" : name)).size, 0);
+    const bytes = readFileSync(pack);
+    const packed = brotliCompressSync(bytes, { params: {
+        [constants.BROTLI_PARAM_SIZE_HINT]: bytes.length, [constants.BROTLI_PARAM_LGWIN]: 24 } }).length;
+    figure("page, brotli", sent / 1e6, "MB", 3);
+    figure("starter pack, brotli", packed / 1e6, "MB", 3);
+    figure("page and one pack, brotli", (sent + packed) / 1e6, "MB", 3);
+    return (sent + packed) / 1e6;
+}
+
+async function served(...args) {
+    const program = spawn("node", ["assets/make/serve_page.mjs", ...args, "0"], { stdio: ["ignore", "pipe", "inherit"] });
+    const line = (await createInterface({ input: program.stdout })[Symbol.asyncIterator]().next()).value;
+    return { program, address: new URL(line).origin + "/" };
+}
+
+async function readyAfter(room, address) {
+    const tablet = await Tablet.open(mkdtempSync(join(room, "start-")));
+    await tablet.goto(address);
+    const { ready } = await until(() => tablet.heard("ready")[0], "ready", 120_000);
+    await tablet.close();
+    return ready;
+}
+
+/** The page with its starter, and the bare page, in turn. */
+export async function starts(page, bare, starter, room, times) {
+    const ours = await served(page, starter), least = await served(bare, starter);
+    const measured = { ours: [], least: [] };
+    for (let i = 0; i < times; ++i) {
+        measured.least.push(await readyAfter(room, least.address + "bare.html"));
+        measured.ours.push(await readyAfter(room, ours.address + "?starter&announce"));
+    }
+    figure("first touchable frame, against the bare page's first", median(measured.ours), "ms", median(measured.least));
+    ours.program.kill();
+    least.program.kill();
+    return median(measured.ours) / median(measured.least);
+}
+
+/** A minute's play with the processor slowed six times; the game tells what its frames cost. */
+export async function frames(page, starter, room) {
+    const ours = await served(page, starter);
+    const tablet = await Tablet.open(mkdtempSync(join(room, "frames-")));
+    await tablet.goto(ours.address + "?starter&announce");
+    await tablet.begin();
+    await tablet.touchscreen.send("Emulation.setCPUThrottlingRate", { rate: 6 });
+    const chance = chanceOf(5);
+    for (const end = Date.now() + 60_000; Date.now() < end; await pause(300)) await tablet.act(chance);
+    const told = tablet.heard("frame_ms").map(what => what.frame_ms);
+    await tablet.close();
+    ours.program.kill();
+    const all = told.flat();
+    figure("CPU a frame, six times slowed, median", median(all), "ms", 4);
+    figure("CPU a frame, six times slowed, 95th of 100", all.sort((a, b) => a - b)[Math.floor(all.length * 0.95)], "ms", 4);
+    return median(all);
+}
