@@ -61,6 +61,22 @@ all_includes_sanitizers_and_soaks() {
     called "ctest --preset dev "
     called "ctest --preset asan .*-LE soak"
     ! grep "preset dev .*-LE" "$place/calls" || wrong "left the soaks out"
+    says "played build/release 100"
+}
+
+all_fails_when_only_the_page_does() {
+    ctest_says "$good" 0
+    echo 'process.exit(1)' >"$place/tests/web/check.mjs"
+    ends_badly ./check --all
+    last_line_is "not all well (see above)"
+}
+
+the_page_is_played() {
+    ends_well ./check --web
+    called "web_page.sh"
+    says "played build/release 9"
+    stand_in assets/make/web_page.sh 'exit 1'
+    ends_badly ./check --web
 }
 
 all_fails_when_only_the_first_run_does() {

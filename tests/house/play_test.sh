@@ -92,9 +92,14 @@ the_desk_without_a_display() {
     last_line_is "$place/build/play/desk.png"
 }
 
-what_it_does_not_have() {
+the_page_is_served() {
+    ends_well ./play --web
+    last_line_is "serves build/release/share/wrenlet/page build/release/starter-classroom 8470"
+    stand_in assets/make/web_page.sh 'exit 1'
     ends_badly ./play --web
-    says "isn't here yet"
+}
+
+what_it_does_not_have() {
     ends_badly ./play --fast
     not_called cmake
 }

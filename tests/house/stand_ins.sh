@@ -30,6 +30,10 @@ stand_in() {
     chmod +x "$program"
 }
 for tool in g++ ninja pkg-config ccache npm espeak-ng apt-get; do stand_in "$tool"; done
+stand_in assets/make/web_page.sh 'echo build/release/share/wrenlet/page'
+mkdir -p "$place/tests/web"
+echo 'console.log("played", ...process.argv.slice(2))' >"$place/tests/web/check.mjs"
+echo 'console.log("serves", ...process.argv.slice(2))' >"$place/assets/make/serve_page.mjs"
 stand_in cmake 'echo "cmake version 3.25.1"'
 stand_in id 'echo 0'
 stand_in dpkg-query 'shift 3; for name in "$@"; do printf "%s installed," "$name"; done'
