@@ -115,8 +115,8 @@ Reply Reception::refuse(Status status, std::string_view from, std::string what) 
     return {status, {}, 0};
 }
 
-void Reception::refused(std::string_view from, std::string what) {
-    refusals_.note(from, std::move(what), parts_.clock.unixMillis());
+void Reception::refused(std::string_view from, std::string what, Refusals::Weight weight) {
+    refusals_.note(from, std::move(what), parts_.clock.unixMillis(), weight);
 }
 
 void Reception::failed(const std::vector<Problem>& problems) {
@@ -220,14 +220,16 @@ Reply Reception::talk(std::string_view from, std::string_view message) {
             0};
     };
     if (tablet->listed.removed) {
-        refused(from, "a tablet that was removed: " + name);
+        refused(from, "a tablet that was removed: " + name, Refusals::Weight::none);
         return sealed(link::Removed{});
     }
-    if (!tablet->mayAsk(now)) return {Status::too_often, {}, 1};
+    // First whether it is new: who plays old ones again does not use up what the tablet may ask.
     if (envelope->number <= tablet->number) {
-        refused(from, "a message of " + name + " that is not newer than its last one");
+        refused(from, "a message of " + name + " that is not newer than its last one",
+                Refusals::Weight::none);
         return sealed(link::Behind{tablet->number});
     }
+    if (!tablet->mayAsk(now)) return {Status::too_often, {}, 1};
     constexpr std::uint64_t kHighestNumber = std::uint64_t{1} << 61;
     const auto ask = link::readAsk(*plain);
     if (!ask || envelope->number > kHighestNumber)

@@ -67,7 +67,8 @@ class Reception {
     Reply offer();
     Reply join(std::string_view from, std::string_view request);
     Reply talk(std::string_view from, std::string_view message);
-    void refused(std::string_view from, std::string what);
+    void refused(std::string_view from, std::string what,
+                 Refusals::Weight weight = Refusals::Weight::guess);
 
     // From the teacher.
     /// A new code in place of the one before. Takes some tenths of a second.

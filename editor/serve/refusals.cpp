@@ -31,7 +31,7 @@ std::string utcTime(std::int64_t at_ms) {
 
 Refusals::Refusals(std::filesystem::path file) : file_(std::move(file)) {}
 
-void Refusals::note(std::string_view from, std::string what, std::int64_t now_ms) {
+void Refusals::note(std::string_view from, std::string what, std::int64_t now_ms, Weight weight) {
     const std::lock_guard lock(mutex_);
     ++count_;
     if (by_address_.size() >= kMostAddresses && by_address_.find(from) == by_address_.end())
@@ -40,7 +40,7 @@ void Refusals::note(std::string_view from, std::string what, std::int64_t now_ms
             [](const auto& a, const auto& b) { return a.second.began_ms < b.second.began_ms; }));
     Minute& minute = by_address_[std::string(from)];
     if (now_ms - minute.began_ms >= kMinuteMs) minute = {now_ms, 0};
-    ++minute.refused;
+    if (weight == Weight::guess) ++minute.refused;
     newest_.push_front({now_ms, std::string(from), std::move(what)});
     write(newest_.front());
     if (newest_.size() > kMostKept) newest_.pop_back();

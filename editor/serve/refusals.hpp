@@ -30,7 +30,11 @@ class Refusals {
 
     explicit Refusals(std::filesystem::path file);
 
-    void note(std::string_view from, std::string what, std::int64_t now_ms);
+    /// What only somebody can send who guesses or forges weighs; a path that is not here, or a
+    /// genuine message that comes again, may be a browser's doing.
+    enum class Weight : std::uint8_t { none, guess };
+    void note(std::string_view from, std::string what, std::int64_t now_ms,
+              Weight weight = Weight::guess);
     /// Refused too often within the last minute.
     bool isBarred(std::string_view from, std::int64_t now_ms) const;
 

@@ -139,7 +139,8 @@ MHD_Result Server::State::sendPage(MHD_Connection* connection, const std::string
     const PageFile* const file = page.at(path);
     if (file == nullptr) {
         if (!isCustomary(path))
-            reception.refused(addressOf(connection), "a path that is not here: " + tidy(path));
+            reception.refused(addressOf(connection), "a path that is not here: " + tidy(path),
+                              Refusals::Weight::none);
         return send(connection, {Status::not_here, {}, 0});
     }
     if (header(connection, "If-None-Match") == '"' + file->tag + '"') {

@@ -377,7 +377,7 @@ bool classPictures(const std::filesystem::path& folder, DeskOptions options) {
     return true;
 }
 
-/// The five of the README, by the names they have there.
+/// The six of the README, by the names they have there.
 bool readmePictures(Room& room, const std::filesystem::path& folder, const DeskOptions& options) {
     const std::filesystem::path beside = folder / "drawn";
     std::error_code error;
@@ -386,14 +386,16 @@ bool readmePictures(Room& room, const std::filesystem::path& folder, const DeskO
         !boothPictures(room, beside, options, "booth-uh") ||
         !tryPictures(room, beside, options, "try-out") ||
         !boothPictures(room, beside, options, "hand-out") ||
-        !tomorrowPictures(room, beside, options, "tomorrow"))
+        !tomorrowPictures(room, beside, options, "tomorrow") ||
+        !tabletsPictures(room, beside, options, "tablets"))
         return false;
-    constexpr std::array<std::array<const char*, 2>, 5> kNames{{
+    constexpr std::array<std::array<const char*, 2>, 6> kNames{{
         {"words", "desk-words"},
         {"booth-uh", "desk-booth"},
         {"try-out", "desk-try-out"},
         {"hand-out", "desk-hand-out"},
         {"tomorrow", "desk-tomorrow"},
+        {"tablets", "desk-tablets"},
     }};
     for (const auto& [drawn, name] : kNames) {
         const auto picture = folder / (std::string(name) + ".png");

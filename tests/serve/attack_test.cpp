@@ -281,6 +281,20 @@ TEST_CASE("Attacker: slow loris, a question one byte at a time on every connecti
     CHECK(log.find("127.0.0.9  a question that took too long to come") != log.npos);
 }
 
+TEST_CASE("Attacker: old messages without end do not use up what the tablet itself may ask") {
+    Room room;
+    const std::string old = room.tablet->nextMessage(link::Hello{});
+    HttpClient attacker(room.port(), "127.0.0.9");
+    for (int i = 0; i < 100; ++i) CHECK(statusOf(attacker, link::kTalkPath, old) == 200);
+    CHECK(room.tablet->hello());
+    room.refused("that is not newer than its last one");
+    // And a browser that looks for what is not there is not taken for an attacker.
+    HttpClient browser(room.port(), "127.0.0.2");
+    for (int i = 0; i < 2 * Refusals::kMostInAMinute; ++i)
+        CHECK(browser.ask("GET", "/no-such-icon.png")->status == 404);
+    CHECK(room.tablet->hello());
+}
+
 TEST_CASE("Attacker: who is refused without end is not listened to for a while") {
     Room room;
     HttpClient attacker(room.port(), "127.0.0.9");
