@@ -35,7 +35,7 @@ bool isTooDeep(std::string_view text) {
 /// a web page has none.
 class Reading final : public nlohmann::detail::json_sax_dom_parser<Json> {
   public:
-    explicit Reading(Json& root) : json_sax_dom_parser(root, false) {}
+    explicit Reading(Json& into) : json_sax_dom_parser(into, false) {}
 
     template <class Exception>
     bool parse_error(std::size_t at, const std::string& token, const Exception& error) {
