@@ -20,7 +20,10 @@ struct Clip {
     double seconds = 0;       // how long it sounds
     bool demo_voice = false;  // synthesized, and so asking for a recording
     std::string bytes;
+    std::string voice{};  // whose it is: "Ms Field"; empty: the teacher's who made the pack
 };
+
+inline constexpr std::size_t kMostVoice = 60;  // letters in whose voice it is
 
 struct Picture {
     std::string id;     // "rainbow"

@@ -148,6 +148,7 @@ void readFiles(const Json& root, Pack& pack, JsonReader& reader) {
         clip.file = reader.text(clips[i], "file", place, 200, true);
         clip.seconds = reader.number(clips[i], "seconds", place);
         clip.demo_voice = reader.flag(clips[i], "demo_voice", place);
+        clip.voice = reader.text(clips[i], "voice", place, kMostVoice);
         checkNames(clip.id, clip.file, place, seen_clips, reader);
         pack.clips.push_back(std::move(clip));
     }
@@ -261,12 +262,15 @@ std::string writePackJson(const Pack& pack) {
         root["sentences"].push_back(std::move(json));
     }
     for (const exercise::Item& item : pack.items) root["items"].push_back(itemJson(item));
-    for (const Clip& clip : pack.clips)
-        root["clips"].push_back({{"id", clip.id},
-                                 {"text", clip.text},
-                                 {"file", clip.file},
-                                 {"seconds", clip.seconds},
-                                 {"demo_voice", clip.demo_voice}});
+    for (const Clip& clip : pack.clips) {
+        OrderedJson json{{"id", clip.id},
+                         {"text", clip.text},
+                         {"file", clip.file},
+                         {"seconds", clip.seconds},
+                         {"demo_voice", clip.demo_voice}};
+        if (!clip.voice.empty()) json["voice"] = clip.voice;
+        root["clips"].push_back(std::move(json));
+    }
     for (const Picture& picture : pack.pictures)
         root["pictures"].push_back({{"id", picture.id}, {"file", picture.file}});
     return root.dump(1) + "\n";

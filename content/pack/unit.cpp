@@ -4,6 +4,7 @@
 #include <set>
 
 #include "content/pack/json_reader.hpp"
+#include "content/pack/pack.hpp"
 #include "content/pack/text_rules.hpp"
 #include "content/speech/phoneme.hpp"
 
@@ -187,7 +188,7 @@ void readRecordings(const Json& root, Unit& unit, JsonReader& reader) {
         recording.from_us = reader.whole(list[i], "from_us", place, 0, kLongestTakeUs, 0);
         recording.to_us = reader.whole(list[i], "to_us", place, 0, kLongestTakeUs, 0);
         recording.kept = reader.texts(list[i], "kept", place, kMostKept, 60);
-        recording.voice = reader.text(list[i], "voice", place, 60);
+        recording.voice = reader.text(list[i], "voice", place, kMostVoice);
         const std::string why = whyNoRecording(recording, clips);
         if (why.empty())
             unit.recordings.push_back(std::move(recording));

@@ -51,7 +51,7 @@ Result<Brought> fromPack(const std::filesystem::path& path) {
         brought.recordings.push_back({clip.id,
                                       need->second,
                                       clip.text,
-                                      "",
+                                      clip.voice,
                                       0,
                                       static_cast<std::int64_t>(clip.seconds * 1'000'000),
                                       std::move(clip.bytes),

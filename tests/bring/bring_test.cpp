@@ -195,6 +195,21 @@ TEST_CASE(
     REQUIRE(clips_made.size() == 1);
     REQUIRE(clips_made[0].ok());
     CHECK_FALSE(clips_made[0].value().demo_voice);
+    // whose voice it is goes on into that pack, and so to whoever brings it in next
+    BuildProgress progress;
+    const auto built =
+        buildNext({room.unit->unit(),
+                   UnitPlaces::beside(room.unit->folder().file(), library().bench.pictures),
+                   pack::Classroom{other.path()}},
+                  library().known.lexicon(), library().blocked, {library().voice}, progress);
+    REQUIRE(built);
+    const fs::path next = other.path() / "next.zip";
+    writeBytes(next, built->bytes);
+    const auto brought = openBrought(next, library().known.lexicon());
+    REQUIRE(brought.ok());
+    REQUIRE_FALSE(brought.value().recordings.empty());
+    for (const BroughtRecording& one : brought.value().recordings)
+        CHECK(one.whose == "from Their farm");
 }
 
 TEST_CASE("Bring in: single things are left out, and what is here already is not offered") {
