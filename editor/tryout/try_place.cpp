@@ -40,27 +40,33 @@ TryPlace::TryPlace(OpenUnit& unit, Parts parts)
       stills_(parts_.drawing, parts_.wake),
       plays_(parts_.playing, parts_.wake),
       sounds_(parts_.saying, parts_.wake),
-      tried_(openTried(triedFile())),
-      kept_(tried_) {
+      keeping_(parts_.drawing),
+      tried_(openTried(triedFile())) {
     std::error_code error;
     std::filesystem::create_directories(parts_.folder, error);
 }
 
 TryPlace::~TryPlace() {
     *closing_ = true;
-    if (tried_ != kept_ && unit_.canChange()) (void)keepTried(triedFile(), tried_);
     while (plays_.isBusy()) {  // it may be about to open its window
         parts_.game.stop();
         std::this_thread::sleep_for(std::chrono::milliseconds(10));
     }
     sounds_.wait();
     stills_.wait();
+    keeping_.wait();
     std::error_code error;
     std::filesystem::remove_all(parts_.folder, error);
 }
 
 std::filesystem::path TryPlace::triedFile() const {
     return unit_.folder().folder / "tried.json";
+}
+
+// A file that cannot be written costs her another look, no work; the unit's own saving tells it.
+void TryPlace::noteTried(const exercise::Skill& skill) {
+    if (!tried_.insert(std::string(exercise::rowOf(skill).id)).second || !unit_.canChange()) return;
+    keeping_.ask([file = triedFile(), tried = tried_] { return keepTried(file, tried).ok(); });
 }
 
 const SkillLook* TryPlace::skillLook() const {
@@ -271,8 +277,7 @@ void TryPlace::step() {
         std::error_code error;
         if (still_ && !still_->png.empty()) std::filesystem::remove(still_->png, error);
         still_ = **newest;
-        if (isStillNow() && !still_->png.empty())
-            tried_.insert(std::string(exercise::rowOf(item()->skill).id));
+        if (isStillNow() && !still_->png.empty()) noteTried(item()->skill);
     }
     if (const auto played = plays_.take()) problems_ = (*played)->problems;
     if (const auto sound = sounds_.take())

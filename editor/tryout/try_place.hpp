@@ -110,6 +110,7 @@ class TryPlace {
     void clamp();
     UnitPlaces places() const;
     std::filesystem::path triedFile() const;
+    void noteTried(const exercise::Skill& skill);
 
     OpenUnit& unit_;
     Parts parts_;
@@ -117,12 +118,13 @@ class TryPlace {
     Newest<std::shared_ptr<ShownStill>> stills_;
     Newest<std::shared_ptr<Played>> plays_;
     Newest<std::shared_ptr<Pcm>> sounds_;
+    Newest<bool> keeping_;
     std::size_t skill_ = 0, index_ = 0;
     bool upright_ = false;
     std::optional<Wanted> wanted_, asked_;
     std::uint64_t drawn_ = 0;  // pictures so far
     std::optional<ShownStill> still_;
-    std::set<std::string> tried_, kept_;  // ids of skills
+    std::set<std::string> tried_;  // ids of skills
     std::vector<Problem> problems_;
 };
 

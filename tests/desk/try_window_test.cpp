@@ -5,6 +5,7 @@
 
 #include "content/common/files.hpp"
 #include "editor/tryout/question_words.hpp"
+#include "editor/tryout/tried.hpp"
 #include "tests/desk/demo_class.hpp"
 #include "tests/desk/library.hpp"
 #include "tests/desk/prepared_game.hpp"
@@ -134,7 +135,8 @@ TEST_CASE(
         room.seat.frame();
         return room.place().tried();
     };
-    room.seat.window().makeUnit("Another");  // lets the first one go
+    CHECK(openTried(folder / "tried.json").size() == tried);  // a crash now would lose none
+    room.seat.window().makeUnit("Another");                   // lets the first one go
     CHECK(again() == tried);
     for (const char* broken : {"", "no JSON", "{\"format\": \"wrenlet unit\"}",
                                "{\"format\": \"wrenlet tried\", \"format_version\": 1, "
