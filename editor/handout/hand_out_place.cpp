@@ -18,6 +18,9 @@ std::vector<TabletLine> tabletsOf(const OpenedClass& opened) {
     }
     std::vector<TabletLine> lines;
     for (auto& [name, line] : tablets) lines.push_back(std::move(line));
+    std::stable_sort(lines.begin(), lines.end(), [](const TabletLine& a, const TabletLine& b) {
+        return a.last_ms > b.last_ms;
+    });
     return lines;
 }
 

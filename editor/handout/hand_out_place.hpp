@@ -23,7 +23,7 @@ struct TabletLine {
     std::int64_t last_ms = 0;
     std::int64_t answers = 0;
 };
-/// By name.
+/// The newest answers first.
 std::vector<TabletLine> tabletsOf(const OpenedClass& opened);
 
 class HandOutPlace {

@@ -245,19 +245,26 @@ void drawTablets(View& view, const Area& area) {
     Ui& ui = view.ui;
     const std::vector<TabletLine> tablets = tabletsOf(view.desk.opened());
     const float title = ui.text(Type::title, area.x, area.y + 14, kInk, "Tablets");
-    ui.text(
-        Type::body, area.x + title + 16, area.y + 15, kSoft,
-        tablets.empty() ? "none has brought answers here yet" : "as the answers they brought tell");
+    const float first = area.y + 56;
+    const auto fit = std::size_t(std::max(0.f, (area.bottom() - first) / kRow));
+    const std::string note = tablets.empty() ? "none has brought answers here yet"
+                             : fit < tablets.size()
+                                 ? wording::counted(std::int64_t(fit), "tablet") + " of " +
+                                       std::to_string(tablets.size()) +
+                                       ", the newest answers first; a taller window shows more"
+                                 : "as the answers they brought tell";
+    ui.text(Type::body, area.x + title + 16, area.y + 15, kSoft,
+            ui.fitted(Type::body, note, area.width - title - 16));
     if (tablets.empty()) return;
     const float columns[] = {area.x + 8, area.x + area.width * 0.2f, area.x + area.width * 0.52f};
     const float answers = area.right() - 8;
     const char* const heads[] = {"Tablet", "Pack last played", "Newest answer"};
     for (int i = 0; i < 3; ++i) ui.text(Type::note, columns[i], area.y + 42, kSoft, heads[i]);
     ui.text(Type::note, answers, area.y + 42, kSoft, "Answers", Align::right);
-    float y = area.y + 56;
+    float y = first;
     ui.level(area.x, y, area.width, kEdge);
-    for (const TabletLine& line : tablets) {
-        if (y + kRow > area.bottom()) break;
+    for (std::size_t i = 0; i < std::min(fit, tablets.size()); ++i) {
+        const TabletLine& line = tablets[i];
         const float middle = y + kRow / 2;
         ui.text(Type::strong, columns[0], middle, kInk, line.tablet);
         ui.text(Type::body, columns[1], middle, kInk, line.pack);

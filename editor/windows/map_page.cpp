@@ -257,16 +257,15 @@ void takeKeys(View& view) {
         view.wish([=](Desk& desk) { desk.movePoint(rows, columns); });
     };
     const int whole = static_cast<int>(view.desk.map().columns.size());
-    if (input::pressed(Key::left)) move(0, -1);
-    if (input::pressed(Key::right)) move(0, 1);
-    if (input::pressed(Key::up)) move(-1, 0);
-    if (input::pressed(Key::down)) move(1, 0);
-    if (input::pressed(Key::home)) move(0, -whole);
-    if (input::pressed(Key::end)) move(0, whole);
-    if (input::pressed(Key::page_up)) move(-5, 0);
-    if (input::pressed(Key::page_down)) move(5, 0);
-    if (input::pressed(Key::enter) && !input::ctrl() && view.ui.enterIsFree())
-        view.wish([](Desk& desk) { desk.openPointed(); });
+    if (hit(view, Does::left)) move(0, -1);
+    if (hit(view, Does::right)) move(0, 1);
+    if (hit(view, Does::up)) move(-1, 0);
+    if (hit(view, Does::down)) move(1, 0);
+    if (hit(view, Does::first)) move(0, -whole);
+    if (hit(view, Does::last)) move(0, whole);
+    if (hit(view, Does::page_up)) move(-5, 0);
+    if (hit(view, Does::page_down)) move(5, 0);
+    if (hit(view, Does::open)) view.wish([](Desk& desk) { desk.openPointed(); });
 }
 
 }  // namespace
