@@ -9,6 +9,7 @@
 #include <csignal>
 #include <cstdio>
 #include <future>
+#include <optional>
 #include <string>
 #include <thread>
 
@@ -57,7 +58,7 @@ Ran runAndKill(const std::vector<std::string>& words, Moment moment) {
         kill(child, SIGKILL);
     });
     Ran ran;
-    int answers = 0;
+    std::optional<std::int64_t> at_first;  // what earlier runs left
     bool is_due = moment.answers == 0;
     if (is_due) due.set_value();
     std::FILE* from = fdopen(ends[0], "r");
@@ -66,7 +67,8 @@ Ran runAndKill(const std::vector<std::string>& words, Moment moment) {
         long long sequence = 0;
         if (std::sscanf(line, "begun %lld\n", &sequence) != 1) continue;
         ran.announced = std::max<std::int64_t>(ran.announced, sequence);
-        if (!is_due && ++answers == moment.answers) {
+        if (!at_first) at_first = sequence;
+        if (!is_due && sequence - *at_first >= moment.answers) {
             is_due = true;
             due.set_value();
         }
