@@ -72,8 +72,9 @@ int buildCommand(std::span<const std::string> args, Console console) {
     if (!say(blocked.problems(), console.err)) return 1;
 
     const DemoVoice voice(lexicon.value());
+    const ClipShelf shelf = ClipShelf::ofTheBuild(console.assets / "clips");
     UnitMedia media(unit.value(), UnitPlaces::beside(unit_path, console.assets / "pictures"),
-                    {voice, std::thread::hardware_concurrency()});
+                    {voice, std::thread::hardware_concurrency(), &shelf});
     const Result<pack::Pack> pack =
         pack::buildPack(unit.value(), call->version, lexicon.value(), blocked.value(), media,
                         progressOn(console.err));

@@ -52,37 +52,49 @@ bool isOf(const std::filesystem::path& path, const std::string& made_by) {
     return std::getline(in, line) && line == made_by;
 }
 
+std::string markOf(std::string_view made_by) {
+    return "wrenlet clip of " + std::string(made_by);
+}
+
 }  // namespace
 
-ClipShelf::ClipShelf(std::filesystem::path folder, const std::string& made_by,
-                     std::uintmax_t most_bytes)
-    : folder_(std::move(folder)), made_by_("wrenlet clip of " + made_by) {
+ClipShelf::ClipShelf(std::filesystem::path folder, std::string_view made_by,
+                     std::filesystem::path shipped, std::uintmax_t most_bytes)
+    : own_{std::move(folder), markOf(made_by)}, shipped_{std::move(shipped), markOf(kTheBuild)} {
     std::error_code error;
-    std::filesystem::create_directories(folder_, error);
-    for (const auto& broken_off : listFiles(folder_, kAside))
+    std::filesystem::create_directories(own_.folder, error);
+    for (const auto& broken_off : listFiles(own_.folder, kAside))
         std::filesystem::remove(broken_off, error);
     std::uintmax_t sum = 0;
-    for (const Kept& kept : keptIn(folder_)) {
+    for (const Kept& kept : keptIn(own_.folder)) {
         sum += kept.bytes;
-        if (sum > most_bytes || !isOf(kept.path, made_by_))
+        if (sum > most_bytes || !isOf(kept.path, own_.made_by))
             std::filesystem::remove(kept.path, error);
     }
 }
 
-std::filesystem::path ClipShelf::fileOf(const std::string& key) const {
-    return folder_ / (hexOf(hashOf(key)) + kEnding);
+ClipShelf::ClipShelf(std::filesystem::path shipped)
+    : shipped_{std::move(shipped), markOf(kTheBuild)} {}
+
+ClipShelf ClipShelf::ofTheBuild(std::filesystem::path shipped) {
+    return ClipShelf(std::move(shipped));
+}
+
+std::filesystem::path ClipShelf::Board::fileOf(const std::string& key) const {
+    return folder / (hexOf(hashOf(key)) + kEnding);
 }
 
 // The whole key stands in the file, so two keys of one hash cannot be taken for each other.
-std::string ClipShelf::headOf(const std::string& key, const pack::Clip& clip) const {
-    return made_by_ + "\n" + key + "\n" + hexOf(hashOf(clip.bytes)) + "\n";
+std::string ClipShelf::Board::headOf(const std::string& key, const pack::Clip& clip) const {
+    return made_by + "\n" + key + "\n" + hexOf(hashOf(clip.bytes)) + "\n";
 }
 
-std::optional<pack::Clip> ClipShelf::find(const std::string& key) const {
+std::optional<pack::Clip> ClipShelf::Board::find(const std::string& key) const {
+    if (folder.empty()) return {};
     const Result<std::string> file = readWhole(fileOf(key), pack::kMostEntryBytes + kMostHead);
     if (!file.ok()) return {};
     const std::string& bytes = file.value();
-    const std::string lead = made_by_ + "\n" + key + "\n";
+    const std::string lead = made_by + "\n" + key + "\n";
     if (bytes.compare(0, lead.size(), lead) != 0) return {};
     char* end = nullptr;
     pack::Clip clip;
@@ -98,16 +110,22 @@ std::optional<pack::Clip> ClipShelf::find(const std::string& key) const {
     return clip;
 }
 
+std::optional<pack::Clip> ClipShelf::find(const std::string& key) const {
+    std::optional<pack::Clip> clip = shipped_.find(key);
+    return clip ? clip : own_.find(key);
+}
+
 void ClipShelf::put(const std::string& key, const pack::Clip& clip) const {
+    if (own_.folder.empty()) return;
     char facts[64];
     std::snprintf(facts, sizeof facts, "%c%.17g\n", clip.demo_voice ? 'd' : 'h', clip.seconds);
-    const std::filesystem::path path = fileOf(key);
+    const std::filesystem::path path = own_.fileOf(key);
     std::filesystem::path aside = path;
     aside += kAside;
     std::error_code error;
     {
         std::ofstream out(aside, std::ios::binary);
-        out << headOf(key, clip) << facts << clip.bytes;
+        out << own_.headOf(key, clip) << facts << clip.bytes;
         if (!out.flush()) return void(std::filesystem::remove(aside, error));
     }
     std::filesystem::rename(aside, path, error);

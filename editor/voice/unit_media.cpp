@@ -114,9 +114,13 @@ std::vector<Result<pack::Clip>> UnitMedia::clips(std::span<const pack::VoiceNeed
 Result<pack::Clip> UnitMedia::clip(const pack::VoiceNeed& need) const {
     std::vector<Problem> warnings;
     if (const pack::UnitRecording* recording = recordingOf(unit_, need.id)) {
-        if (recording->said == saidFor(need))
-            return kept(keyOf(*recording, places_.takes, need),
-                        [&] { return recorded(*recording, places_.takes, need); });
+        if (recording->said == saidFor(need)) {
+            Result<pack::Clip> hers = kept(keyOf(*recording, places_.takes, need), [&] {
+                return recorded(*recording, places_.takes, need);
+            });
+            if (hers.ok()) hers.value().voice = recording->voice;
+            return hers;
+        }
         warnings.push_back({need.id, "\"" + need.text + "\" was recorded before it was changed.",
                             "The demo voice says it until it is recorded again.",
                             Problem::Weight::warning});

@@ -53,10 +53,10 @@ std::unique_ptr<Bench> openBench(const std::filesystem::path& assets,
     auto bench = std::make_unique<Bench>(std::move(known.value()), std::move(blocked.value()));
     bench->workbench.pictures = assets / "pictures";
     const std::filesystem::path folder = own.empty() ? ownFolder() : own;
-    if (!folder.empty()) {
-        bench->workbench.aside = folder / "units";
-        bench->clips = std::make_unique<ClipShelf>(folder / "clips", programStamp());
-    }
+    if (!folder.empty()) bench->workbench.aside = folder / "units";
+    bench->clips = std::make_unique<ClipShelf>(
+        folder.empty() ? ClipShelf::ofTheBuild(assets / "clips")
+                       : ClipShelf(folder / "clips", programStamp(), assets / "clips"));
     bench->workbench.who = sinceWhen(now_ms);
     bench->workbench.wake = std::move(wake);
     bench->workbench.draw_svg = drawnSvg;

@@ -24,7 +24,7 @@ struct Bench {
     KnownWords known;
     speech::BlockList blocked;
     DemoVoice voice;
-    std::unique_ptr<ClipShelf> clips;  // null: none are kept
+    std::unique_ptr<ClipShelf> clips;
     OnThread looking, saving, checking, saying, building, drawing, playing, finding, serving;
     Workbench workbench;
 };

@@ -1,6 +1,7 @@
 // A pack is made before it is asked for, with clips that were made before.
 #include <doctest/doctest.h>
 
+#include "content/common/files.hpp"
 #include "content/pack/pack_file.hpp"
 #include "editor/handout/hand_out_place.hpp"
 #include "tests/desk/library.hpp"
@@ -97,6 +98,37 @@ TEST_CASE("A unit gives the same pack to the byte, on one processor as on three"
         packs[threads == 1] = built->bytes;
     }
     CHECK(packs[0] == packs[1]);
+}
+
+TEST_CASE("The clips that come with the program are what the voice says today") {
+    Room room;
+    room.add("cat cap dog duck rainbow cupcake; The dog ran.");
+    for (const exercise::SkillRow& row : exercise::skillTable())
+        room.unit->change([&](UnitAtWork& work) { work.turnSkill(std::string(row.id), false); });
+    const Workbench& bench = room.unit->bench();
+    const BuildCall call{room.unit->unit(),
+                         UnitPlaces::beside(room.unit->folder().file(), bench.pictures),
+                         pack::Classroom{room.unit->folder().folder}};
+    const ClipShelf shipped =
+        ClipShelf::ofTheBuild(std::filesystem::path(WRENLET_TEST_SHARE) / "clips");
+    ClipShelf both(room.folder.path() / "both", "this test",
+                   std::filesystem::path(WRENLET_TEST_SHARE) / "clips");
+    std::vector<std::string> packs;
+    for (const ClipShelf* shelf :
+         {static_cast<const ClipShelf*>(nullptr), &shipped, static_cast<const ClipShelf*>(&both)}) {
+        BuildProgress progress;
+        const auto built = buildNext(call, bench.known.lexicon(), bench.blocked,
+                                     ClipMaking{library().voice, 2, shelf}, progress);
+        REQUIRE(built);
+        REQUIRE(built->isGood());
+        packs.push_back(built->bytes);
+    }
+    CHECK(packs[0] == packs[1]);
+    CHECK(packs[0] == packs[2]);
+    // Most of it was read: what was kept beside is the few that are not of the list.
+    const auto kept = listFiles(room.folder.path() / "both", ".clip").size();
+    const auto all = pack::readPack(packs[0], "all").value().clips.size();
+    CHECK(kept * 5 < all);
 }
 
 }  // namespace wrenlet::desk

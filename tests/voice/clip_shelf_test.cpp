@@ -72,7 +72,7 @@ TEST_CASE("Clip shelf: the oldest clips go when it is full") {
                 std::filesystem::last_write_time(
                     file, std::filesystem::last_write_time(file) - std::chrono::hours(1));
     }
-    const ClipShelf shelf(folder.path(), "today", 1500);
+    const ClipShelf shelf(folder.path(), "today", {}, 1500);
     CHECK(shelf.find("new"));
     CHECK_FALSE(shelf.find("old"));
 }
