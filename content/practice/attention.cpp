@@ -122,6 +122,7 @@ void Attention::beginSession() {
                 kAttending.guessing_at_first};
     habit_ = {};
     heard_.clear();
+    tiredness_ = {};
     state_ = State::listening;
     doubtful_ = 0;
     timing_.newSession();
@@ -154,6 +155,12 @@ void Attention::add(const Glance& glance) {
         by_habit * fast * heard(kAttending.tapper_replays),
         by_habit * own * heard(kAttending.tapper_replays),
     };
+    const double spread = settled_.spread();
+    const double slower = glance.log_ms - settled_.expected(glance.kind, 1 - known).mean;
+    const double farthest = kAttending.farthest * spread;
+    tiredness_.add({tells, glance.right, known, 1.0 / static_cast<double>(glance.choices),
+                    std::clamp(slower, -farthest, farthest), spread * spread});
+
     const auto steps = stepChances();
     std::array<double, kWays> next{};
     double total = 0;
@@ -214,10 +221,11 @@ void Attention::decide() {
         heard_.erase(heard_.begin(), heard_.end() - 1);
         settled_ = timing_;
     }
-    state_ = chance >= kAttending.guessing_from          ? State::guessing
-             : chance >= kAttending.unsure_from          ? State::unsure
-             : chances_[kTired] >= kAttending.tired_from ? State::tired
-                                                         : State::listening;
+    state_ = chance >= kAttending.guessing_from           ? State::guessing
+             : chance >= kAttending.unsure_from           ? State::unsure
+             : tiredness_.nats() >= kAttending.tired_from ? State::tired
+                                                          : State::listening;
+    if (state_ == State::guessing) tiredness_ = {};  // what was guessed tells nothing of it
 }
 
 std::string_view attentionWord(Attention::State state) {

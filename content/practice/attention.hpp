@@ -26,6 +26,9 @@
 // answers kept of it in earlier sessions, and in this one until a dozen answers ago: with some
 // children beliefs promise too much.
 //
+// Whether she tires in the course of the session is asked apart, of all its answers together
+// (tiredness.hpp); among the five ways tired only keeps tiredness from being taken for guessing.
+//
 // Constants: kAttending in policy.hpp. The same answers in the same order give the same state to
 // the last bit.
 #pragma once
@@ -38,6 +41,7 @@
 
 #include "content/practice/response.hpp"
 #include "content/practice/timing.hpp"
+#include "content/practice/tiredness.hpp"
 
 namespace wrenlet::practice {
 
@@ -101,6 +105,7 @@ class Attention {
     bool hadEnough() const { return state_ == State::guessing || state_ == State::tired; }
     double chanceOf(Way way) const { return chances_[way]; }
     double guessing() const { return chances_[kFast] + chances_[kOwnPace]; }
+    const Tiredness& tiredness() const { return tiredness_; }
     /// First answers at the end of this session, of those added, that she is likeliest to have
     /// given without listening (the change point of greatest likelihood: Page 1954). At least 1
     /// while guessing.
@@ -138,6 +143,7 @@ class Attention {
     double sure_, shown_;
     Habit habit_;
     std::array<double, kWays> chances_{};
+    Tiredness tiredness_;
     std::vector<Heard> heard_;  // since the session began or she was found listening again
     State state_ = State::listening;
     int doubtful_ = 0;  // answers running, up to now, after which it was as likely as that

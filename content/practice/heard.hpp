@@ -27,7 +27,9 @@ struct Heard {
 struct HeardCounts {
     int right = 0, almost = 0, wrong = 0;
     int all() const { return right + almost + wrong; }
-    void add(HeardAs mark) { ++(mark == HeardAs::right ? right : mark == HeardAs::almost ? almost : wrong); }
+    void add(HeardAs mark) {
+        ++(mark == HeardAs::right ? right : mark == HeardAs::almost ? almost : wrong);
+    }
     bool operator==(const HeardCounts&) const = default;
 };
 

@@ -65,7 +65,7 @@ struct Model {
     // likelier than it is, and each side is known only through the other. In log-odds, of each.
     double task_reads_low = .36;
     double sound_reads_low = .36;
-    double closed = .06;  // an end of a range nearer than this to none or all is none or all
+    double closed = .1;  // an end of a range nearer than this to none or all is none or all
 };
 inline constexpr Model kModel;
 
@@ -108,6 +108,13 @@ struct Attending {
     // Tired: so much of what she knows is left, and times are longer by so much (as ln).
     double tired_share = .7;
     double tired_slower = .2;
+    // And as it comes over her in a session (tiredness.hpp).
+    double tires_first = 10,
+           tires_step = 4;       // answers until it may begin, and between such moments
+    double tired_grows = 17;     // answers until it is whole
+    double tired_depth = .325;   // of attention lost then
+    double tired_slowing = .8;   // longer, as a share, for each 1 of attention lost
+    double today_variance = .1;  // of one day's times about those of all, as ln
 
     // How often, from one answer to the next, or at a session's first.
     double becomes_fast = .002, becomes_own_pace = .003, listens_again = .005, changes_pace = .005;
@@ -122,7 +129,7 @@ struct Attending {
     double reminds_from = .3;    // says "listen again"
     double guessing_from = .86;  // found: not counted
     double listens_below = .2;   // found listening again
-    double tired_from = .75;     // of P(tired)
+    double tired_from = 1.8;     // of nats
     std::size_t most_kept = 64;  // answers of a session that are looked back on
 };
 inline constexpr Attending kAttending;

@@ -29,17 +29,20 @@ int Child::anyFoil(int item, Random& random) const {
 
 Answer Child::answer(int item, int asked, Random& random) const {
     const double awake = attention(nature_, asked);
-    const double unknown = 1 - known(item);
     Answer answer;
     answer.choice = choose(item, awake, random);
-    // Longer when it has to be guessed, with more choices, and when tired.
-    const auto choices = bank_.items[static_cast<std::size_t>(item)].item.choices.size();
-    const double longer = (1 + 0.5 * unknown) * (0.85 + 0.05 * static_cast<double>(choices)) *
-                          (1 + 0.8 * (1 - awake));
     answer.took_ms = static_cast<int>(
-        std::max(500.0, nature_.median_ms * longer * logNormal(random, nature_.tempo_spread)));
-    answer.hearings = chance(random, 0.1 + 0.3 * unknown) ? 2 : 1;
+        std::max(500.0, medianMs(item, awake) * logNormal(random, nature_.tempo_spread)));
+    answer.hearings = chance(random, 0.1 + 0.3 * (1 - known(item))) ? 2 : 1;
     return answer;
+}
+
+// Longer when it has to be guessed, with more choices, and when tired.
+double Child::medianMs(int item, double attention) const {
+    const auto choices = bank_.items[static_cast<std::size_t>(item)].item.choices.size();
+    return nature_.median_ms *
+           ((1 + 0.5 * (1 - known(item))) * (0.85 + 0.05 * static_cast<double>(choices)) *
+            (1 + 0.8 * (1 - attention)));
 }
 
 double Child::knownOf(const Component& row) const {

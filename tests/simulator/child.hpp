@@ -40,6 +40,8 @@ class Child {
 
     /// An honest first answer, `asked` items into the session. Learns nothing yet.
     Answer answer(int item, int asked, Random& random) const;
+    /// Of honest answers now, with that share of attention: the median of their times.
+    double medianMs(int item, double attention) const;
     /// Mean of known() over the row's items.
     double knownOf(const Component& row) const;
     const Nature& nature() const { return nature_; }

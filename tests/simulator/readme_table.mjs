@@ -58,7 +58,8 @@ const [along, missed] = [...shields].reduce(([a, b], found) => [a + +found[1], b
 put("said", `${children} simulated children of each kind:\n\n` +
     table(["kind", "answers on a sound", "lines", "truly missed", "said missed", "of these truly",
            "of the missed named", "in the 80 % range", "in the 90 % range"], said) + "\n\n" +
-    table(["kind", "sessions that are", "sessions", "nothing said", "tired said", "guessing said"],
+    table(["kind", "sessions that are", "sessions", "nothing said", "tired said", "guessing said",
+           "tired that one who knows her could say"],
           held) +
     `\n\nSounds missed along a shield alone: ${along}, of which called missed: ${missed}.`);
 writeFileSync(readme, text);

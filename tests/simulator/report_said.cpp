@@ -66,10 +66,14 @@ void printLines(std::ostream& out, const Result& result, const Tally& sum) {
 
 void printSessions(std::ostream& out, const Result& result, const Tally& sum) {
     out << "Held, generator " << letterOf(result.generator) << "\n" << padded("session", kWidth);
-    for (const char* head : {"sessions", "no word", "tired", "guessing"})
+    for (const char* head : {"sessions", "no word", "tired", "guessing", "tired at best"})
         out << padded(head, kWidth);
     out << "\n";
     constexpr const char* kNames[] = {"fresh", "tired", "tapping"};
+    double fresh = 0;
+    for (std::size_t held = 0; held < kWaysHeld; ++held)
+        fresh += sum.sessions(Truly::fresh, static_cast<Held>(held));
+    const double alarms = sum.sessions(Truly::fresh, Held::tired) / fresh;
     for (std::size_t truly = 0; truly < kWaysTruly; ++truly) {
         double all = 0;
         for (std::size_t held = 0; held < kWaysHeld; ++held)
@@ -79,7 +83,8 @@ void printSessions(std::ostream& out, const Result& result, const Tally& sum) {
             out << padded(
                 cell(sum.sessions(static_cast<Truly>(truly), static_cast<Held>(held)) / all),
                 kWidth);
-        out << "\n";
+        const bool is_tired = static_cast<Truly>(truly) == Truly::tired;
+        out << padded(is_tired ? cell(sum.tiredAtBest(alarms)) : "-", kWidth) << "\n";
     }
     out << "Sounds missed along a shield alone: " << cell(sum.onlyShielded(), 0)
         << ", called missed: " << cell(sum.shieldedMissed(), 0) << "\n";

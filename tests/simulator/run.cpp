@@ -22,6 +22,8 @@ constexpr int kTopAfter = 4;
 constexpr std::size_t kTop = 8;
 constexpr int kFoundWithin = 12;
 constexpr double kTired = .25;  // of attention lost by a session's end
+// The tiredness that one who knows the child looks for: the middle of what counts as tired.
+constexpr double kLookedFor = .325, kLookedForFrom = 22.5;
 
 // Streams of one child's seed.
 constexpr std::uint64_t kChildStream = 1, kAnswerStream = 2, kChoiceStream = 3, kTapStream = 4,
@@ -119,6 +121,7 @@ class Run {
         int right = 0;
         Held first = Held::listening;  // that was held of the session and was no listening
         bool alarm = false;
+        double tells = 0;
         place.places.clear();
         for (int asked = 0; asked < kItems; ++asked) {
             const int item = choose(place, session, asked);
@@ -130,6 +133,7 @@ class Run {
             if (taps) answer = place.tapping.answer(answer, order, asked, random);
             const Response response =
                 responseOf(place, number, session, asked, item, order, answer);
+            tells += tellsTired(*place.child, item, asked, response.isRight(), answer.took_ms);
             if (!with_tappers_) countAnswer(place, session, asked, item, response);
             if (listener_) listener_(static_cast<int>(number), item, response);
             see(place, item, response);
@@ -143,7 +147,21 @@ class Run {
             if (taps && asked < place.tapping.from_item + kFoundWithin) place.found = true;
         }
         if (!with_tappers_) countSession(place, right, alarm);
-        if (watchesTapping()) countHeld(place, session, first);
+        if (watchesTapping()) countHeld(place, session, first, tells);
+    }
+
+    /// How much likelier that answer is of the child when she tires than when she does not.
+    static double tellsTired(const Child& child, int item, int asked, bool right, int took_ms) {
+        Nature tiring;
+        tiring.tires = kLookedFor;
+        tiring.tires_from = kLookedForFrom;
+        const auto likely = [&](double awake) {
+            const double p = child.pRight(item, awake);
+            const double off = std::log(took_ms / child.medianMs(item, awake));
+            const double spread = child.nature().tempo_spread;
+            return std::log(right ? p : 1 - p) - off * off / (2 * spread * spread);
+        };
+        return likely(attention(tiring, asked)) - likely(1);
     }
 
     int choose(Place& place, int session, int asked) {
@@ -238,8 +256,10 @@ class Run {
     }
 
     /// Sessions that were neither fresh nor tired are not counted.
-    void countHeld(const Place& place, int session, Held first) {
+    void countHeld(const Place& place, int session, Held first, double tells) {
         const double tires = place.child->nature().tires;
+        if (!with_tappers_ && (tires == 0 || tires >= kTired))
+            tally_.addTells(tires == 0 ? Truly::fresh : Truly::tired, tells);
         if (with_tappers_ && session == place.tapping.session)
             tally_.addSession(Truly::tapping, first);
         else if (!with_tappers_ && tires == 0)

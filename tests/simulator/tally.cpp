@@ -77,6 +77,9 @@ void Tally::add(const Tally& other) {
     for (std::size_t truly = 0; truly < kWaysTruly; ++truly)
         for (std::size_t held = 0; held < kWaysHeld; ++held)
             sessions_[truly][held] += other.sessions_[truly][held];
+    for (std::size_t truly = 0; truly < kWaysTruly; ++truly)
+        tells_[truly].insert(tells_[truly].end(), other.tells_[truly].begin(),
+                             other.tells_[truly].end());
     for (std::size_t i = 0; i < kMeasures; ++i) {
         shares_[i].sum += other.shares_[i].sum;
         shares_[i].count += other.shares_[i].count;
@@ -91,6 +94,18 @@ void Tally::add(const Tally& other) {
 double Tally::value(Measure measure) const {
     const Share& share = shares_[static_cast<std::size_t>(measure)];
     return share.count > 0 ? share.sum / share.count : std::numeric_limits<double>::quiet_NaN();
+}
+
+double Tally::tiredAtBest(double false_alarms) const {
+    std::vector<double> fresh = tells_[static_cast<std::size_t>(Truly::fresh)];
+    const std::vector<double>& tired = tells_[static_cast<std::size_t>(Truly::tired)];
+    if (fresh.empty() || tired.empty()) return std::numeric_limits<double>::quiet_NaN();
+    std::sort(fresh.begin(), fresh.end(), std::greater<>());
+    const auto taken = static_cast<std::size_t>(false_alarms * static_cast<double>(fresh.size()));
+    const double from = fresh[std::min(taken, fresh.size() - 1)];
+    const auto told =
+        std::count_if(tired.begin(), tired.end(), [from](double nats) { return nats > from; });
+    return static_cast<double>(told) / static_cast<double>(tired.size());
 }
 
 double Tally::calibrationError() const {

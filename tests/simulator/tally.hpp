@@ -67,12 +67,21 @@ class Tally {
     void addSession(Truly truly, Held held) {
         sessions_[static_cast<std::size_t>(truly)][static_cast<std::size_t>(held)] += 1;
     }
+    /// Of a fresh or tired session: how far its answers speak for tiredness (a log-likelihood
+    /// ratio) to somebody who knows the child.
+    void addTells(Truly truly, double nats) {
+        tells_[static_cast<std::size_t>(truly)].push_back(nats);
+    }
     void add(const Tally& other);
 
     const Said& said(std::size_t step) const { return said_[step]; }
     double sessions(Truly truly, Held held) const {
         return sessions_[static_cast<std::size_t>(truly)][static_cast<std::size_t>(held)];
     }
+    /// The share of tired sessions that somebody who knows the child could tell from her answers
+    /// and times, taking that share of the fresh ones for tired (the most powerful test there is of
+    /// two simple hypotheses: Neyman & Pearson 1933). NaN when none was counted.
+    double tiredAtBest(double false_alarms) const;
     /// Lines with wrong answers, all along a shield; and how many of them were called missed.
     double onlyShielded() const { return only_shielded_; }
     double shieldedMissed() const { return shielded_missed_; }
@@ -94,6 +103,7 @@ class Tally {
     std::array<Bin, kBins> bins_{};
     std::array<Said, kSaidSteps> said_{};
     std::array<std::array<double, kWaysHeld>, kWaysTruly> sessions_{};
+    std::array<std::vector<double>, kWaysTruly> tells_{};
     double only_shielded_ = 0, shielded_missed_ = 0;
 };
 
