@@ -29,6 +29,7 @@ needs() {
     module  libsodium   libsodium-dev         libsodium-devel     libsodium
     module  libmicrohttpd libmicrohttpd-dev   libmicrohttpd-devel libmicrohttpd
     module  libqrencode libqrencode-dev       qrencode-devel      qrencode
+    module  zlib        zlib1g-dev            zlib-devel          zlib
     module  libzip      libzip-dev            libzip-devel        libzip
     module  libebur128  libebur128-dev        libebur128-devel    libebur128
     module  sndfile     libsndfile1-dev       libsndfile-devel    libsndfile

@@ -2,6 +2,7 @@
 
 #include "content/link/frame.hpp"
 #include "content/link/message.hpp"
+#include "content/link/squeezed.hpp"
 #include "content/pack/picture_key.hpp"
 #include "content/pack/text_rules.hpp"
 
@@ -100,8 +101,9 @@ std::optional<Answer> answerFrom(const Frame& framed, JsonReader& reader) {
         piece.pack = hashFrom(json, "pack", reader);
         piece.from =
             static_cast<std::uint64_t>(reader.whole(json, "from", "", 0, kMostPackBytes, 0));
-        if (framed.attached.size() > kPieceBytes) return std::nullopt;
-        piece.bytes = framed.attached;
+        auto bytes = unsqueezed(framed.attached, kPieceBytes);
+        if (!bytes) return std::nullopt;
+        piece.bytes = std::move(*bytes);
         return piece;
     }
     if (kind == "kept") {
@@ -123,7 +125,7 @@ std::optional<Answer> answerFrom(const Frame& framed, JsonReader& reader) {
 std::string writeAnswer(const Answer& answer) {
     const auto* const piece = std::get_if<Piece>(&answer);
     return writeFrame(std::visit([](const auto& value) { return written(value); }, answer),
-                      piece != nullptr ? std::string_view(piece->bytes) : std::string_view());
+                      piece != nullptr ? squeezed(piece->bytes) : std::string());
 }
 
 std::optional<Answer> readAnswer(std::string_view plain) {

@@ -12,7 +12,7 @@
 
 namespace wrenlet::link {
 
-inline constexpr std::uint8_t kVersion = 1;  // of all that is said over the link
+inline constexpr std::uint8_t kVersion = 2;  // of all that is said over the link
 
 using Key = std::array<std::uint8_t, 32>;        // of a tablet, a code, or one joining
 using PublicKey = std::array<std::uint8_t, 32>;  // X25519, RFC 7748

@@ -1,6 +1,6 @@
 // What a tablet asks and what the desk answers, as values, and both as bytes: JSON, behind its
-// length, then the piece of a pack where there is one. A child's name is in none of them. Whatever
-// is read is bounded and checked; what makes no sense gives nothing.
+// length, then the piece of a pack where there is one, made smaller (squeezed.hpp). A child's name
+// is in none of them. Whatever is read is bounded and checked; what makes no sense gives nothing.
 #pragma once
 
 #include <cstdint>

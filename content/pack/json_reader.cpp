@@ -122,7 +122,7 @@ bool JsonReader::isFormat(const Json& root, std::string_view format, int version
         error("", "This is not " + std::string(noun) + ".", "Choose another file.");
         return false;
     }
-    if (number->get<std::int64_t>() != version) {
+    if (const auto is = number->get<std::int64_t>(); is < 1 || is > version) {
         error("", "This was made by another version of Wrenlet.",
               "Bring the newer Wrenlet to this machine.");
         return false;

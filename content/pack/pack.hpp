@@ -16,7 +16,7 @@ namespace wrenlet::pack {
 struct Clip {
     std::string id;           // "word:rainbow"; see exercise/vocabulary.hpp
     std::string text;         // what is said, for adults
-    std::string file;         // its name in the pack: "voice/017.ogg"
+    std::string file;         // its name in the pack: "voice/017.ogg"; alike ones may share it
     double seconds = 0;       // how long it sounds
     bool demo_voice = false;  // synthesized, and so asking for a recording
     std::string bytes;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cstdio>
+#include <map>
 #include <set>
 
 #include "content/exercise/in_accents.hpp"
@@ -84,6 +85,17 @@ void gatherPictures(Pack& pack, Media& media, std::vector<Problem>& problems) {
     }
 }
 
+/// A word and the like part of another can be one recording, which then lies in the pack once.
+void nameFiles(std::vector<Clip>& clips) {
+    std::map<std::string_view, std::string> files;
+    for (Clip& clip : clips) {
+        const bool flac = clip.bytes.compare(0, 4, "fLaC") == 0;
+        const auto [file, is_new] = files.try_emplace(clip.bytes);
+        if (is_new) file->second = numbered("voice", files.size(), flac ? "flac" : "ogg");
+        clip.file = file->second;
+    }
+}
+
 void gatherClips(Pack& pack, Media& media, const Progress& progress,
                  std::vector<Problem>& problems) {
     const std::vector<VoiceNeed> needs = voiceNeeds(pack.vocabulary, pack.items);
@@ -98,10 +110,7 @@ void gatherClips(Pack& pack, Media& media, const Progress& progress,
     }
     std::sort(pack.clips.begin(), pack.clips.end(),
               [](const Clip& a, const Clip& b) { return a.id < b.id; });
-    for (std::size_t i = 0; i < pack.clips.size(); ++i) {
-        const bool flac = pack.clips[i].bytes.compare(0, 4, "fLaC") == 0;
-        pack.clips[i].file = numbered("voice", i + 1, flac ? "flac" : "ogg");
-    }
+    nameFiles(pack.clips);
 }
 
 }  // namespace

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <map>
 #include <set>
 
 #include "content/common/files.hpp"
@@ -50,8 +51,22 @@ void inspect(const Picture& picture, std::string_view where, std::vector<Problem
 std::vector<Problem> unpackMedia(const Archive& archive, std::string_view where, Media media,
                                  Pack& pack) {
     std::vector<Problem> problems;
+    std::map<std::string_view, const Clip*> unpacked;
+    std::uint64_t shared_bytes = 0;
     for (Clip& clip : pack.clips) {
         if (problems.size() >= kMostProblems) return problems;
+        const auto [same, is_new] = unpacked.try_emplace(clip.file, &clip);
+        if (!is_new) {
+            shared_bytes += same->second->bytes.size();
+            if (shared_bytes > kMostUnpackedBytes) {
+                problems.push_back({std::string(where), "Its clips share too much.",
+                                    "Do not use this pack."});
+                return problems;
+            }
+            clip.bytes = same->second->bytes;
+            clip.seconds = same->second->seconds;
+            continue;
+        }
         Result<std::string> bytes = archive.read(clip.file);
         if (!bytes.ok()) {
             for (Problem problem : bytes.problems()) {
@@ -163,7 +178,14 @@ Result<Pack> readPackFile(const std::filesystem::path& path) {
 Result<std::string> writePack(const Pack& pack) {
     const std::string json = writePackJson(pack);
     std::vector<ArchiveEntry> entries{{std::string(kPackJson), json, true}};
-    for (const Clip& clip : pack.clips) entries.push_back({clip.file, clip.bytes, false});
+    std::map<std::string_view, std::string_view> voices;
+    for (const Clip& clip : pack.clips) {
+        const auto [same, is_new] = voices.try_emplace(clip.file, clip.bytes);
+        if (is_new) entries.push_back({clip.file, clip.bytes, false});
+        if (same->second != clip.bytes)
+            return Problem{pack.name(), inQuotes(clip.file) + " cannot be two clips in a pack.",
+                           "Build the pack again."};
+    }
     for (const Picture& picture : pack.pictures)
         entries.push_back({picture.file, picture.bytes, true});
     std::set<std::string> names;

@@ -18,7 +18,7 @@
 namespace wrenlet::desk {
 namespace {
 
-constexpr double kVorbisQuality = 0.6;
+constexpr double kVorbisQuality = 0.4;
 constexpr int kMostChannels = 8;
 
 struct CloseSound {
