@@ -23,7 +23,8 @@ class JsonReader {
   public:
     explicit JsonReader(std::string_view where) : where_(where) {}
 
-    /// Checks the "format" and "format_version" that each of our files begins with.
+    /// Checks the "format" and "format_version" that each of our files begins with: up to `version`,
+    /// the newest that is understood.
     bool isFormat(const Json& root, std::string_view format, int version, std::string_view noun);
 
     /// The field `key` of `object`; the default and a problem when it is of another kind. `place`

@@ -58,8 +58,9 @@ std::vector<Problem> unpackMedia(const Archive& archive, std::string_view where,
         const auto [same, is_new] = unpacked.try_emplace(clip.file, &clip);
         if (!is_new) {
             shared_bytes += same->second->bytes.size();
-            if (shared_bytes > kMostUnpackedBytes) {
-                problems.push_back({std::string(where), "Its clips share too much.",
+            if (shared_bytes > kMostSharedBytes) {
+                problems.push_back({inPack(where, clip.file),
+                                    "More clips than in any pack are this one recording.",
                                     "Do not use this pack."});
                 return problems;
             }

@@ -14,6 +14,7 @@ namespace wrenlet::pack {
 inline constexpr std::uint64_t kMostPackBytes = 256ull << 20;  // the file
 inline constexpr std::uint64_t kMostEntryBytes = 16ull << 20;  // one file in it, unpacked
 inline constexpr std::uint64_t kMostUnpackedBytes = 512ull << 20;
+inline constexpr std::uint64_t kMostSharedBytes = 64ull << 20;  // of clips in a file named before
 inline constexpr std::size_t kMostEntries = 20'000;
 
 /// Reads a whole pack from bytes; `where` names it in problems. Errors, each naming the file in the

@@ -121,11 +121,13 @@ exercise::Item readItem(const Json& json, const std::string& place, JsonReader& 
     return item;
 }
 
-/// Notes that `id` stands there twice, or that `file` leads out of the pack.
-void checkNames(const std::string& id, const std::string& file, const std::string& place,
-                std::set<std::string>& seen, JsonReader& reader) {
-    if (!seen.insert(id).second)
-        reader.error(place, inQuotes(id) + " stands there twice.", "Hand it out again.");
+void checkOnce(const std::string& name, const std::string& place, std::set<std::string>& seen,
+               JsonReader& reader) {
+    if (!seen.insert(name).second)
+        reader.error(place, inQuotes(name) + " stands there twice.", "Hand it out again.");
+}
+
+void checkPath(const std::string& file, const std::string& place, JsonReader& reader) {
     if (!isPlainPath(file))
         reader.error(place, inQuotes(file) + " leads out of the pack.", "Do not use this pack.");
 }
@@ -136,7 +138,7 @@ void sortById(std::vector<T>& list) {
 }
 
 void readFiles(const Json& root, Pack& pack, JsonReader& reader) {
-    std::set<std::string> seen_clips, seen_pictures;
+    std::set<std::string> clip_ids, picture_ids, picture_files;  // clips may share a file
     const Json& clips = reader.list(root, "clips", kMostFiles, true);
     for (std::size_t i = 0; i < clips.size(); ++i) {
         const std::string place = placeIn("clips", i);
@@ -148,7 +150,8 @@ void readFiles(const Json& root, Pack& pack, JsonReader& reader) {
         clip.seconds = reader.number(clips[i], "seconds", place);
         clip.demo_voice = reader.flag(clips[i], "demo_voice", place);
         clip.voice = reader.text(clips[i], "voice", place, kMostVoice);
-        checkNames(clip.id, clip.file, place, seen_clips, reader);
+        checkOnce(clip.id, place, clip_ids, reader);
+        checkPath(clip.file, place, reader);
         pack.clips.push_back(std::move(clip));
     }
     const Json& pictures = reader.list(root, "pictures", kMostFiles, true);
@@ -158,7 +161,9 @@ void readFiles(const Json& root, Pack& pack, JsonReader& reader) {
         Picture picture;
         picture.id = reader.text(pictures[i], "id", place, kMostId, true);
         picture.file = reader.text(pictures[i], "file", place, 200, true);
-        checkNames(picture.id, picture.file, place, seen_pictures, reader);
+        checkOnce(picture.id, place, picture_ids, reader);
+        checkOnce(picture.file, place, picture_files, reader);
+        checkPath(picture.file, place, reader);
         pack.pictures.push_back(std::move(picture));
     }
     sortById(pack.clips);

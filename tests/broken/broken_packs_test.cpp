@@ -2,6 +2,7 @@
 #include <doctest/doctest.h>
 
 #include <map>
+#include <nlohmann/json.hpp>
 #include <string>
 
 #include "content/common/files.hpp"
@@ -58,6 +59,54 @@ TEST_CASE("Broken packs: the starter pack is good, and good again when written a
     const auto again = pack::writePack(read.value());
     REQUIRE(again.ok());
     CHECK(again.value() == starterBytes());
+}
+
+TEST_CASE("Broken packs: clips that are one recording lie in the pack once") {
+    const auto read = pack::readPack(starterBytes(), "pond.zip");
+    REQUIRE(read.ok());
+    std::map<std::string, std::string> files, recordings;  // by each other
+    for (const pack::Clip& clip : read.value().clips) {
+        CAPTURE(clip.id);
+        CHECK(clip.bytes == files.try_emplace(clip.file, clip.bytes).first->second);
+        CHECK(clip.file == recordings.try_emplace(clip.bytes, clip.file).first->second);
+    }
+    CHECK(files.size() < read.value().clips.size());
+
+    pack::Pack mixed_up = read.value();
+    mixed_up.clips.back().file = mixed_up.clips.front().file;
+    CHECK_FALSE(pack::writePack(mixed_up).ok());
+}
+
+TEST_CASE("Broken packs: an older pack is read, and one of a program to come is not") {
+    const auto ofVersion = [](const std::string& version) {
+        Entries entries = starterEntries();
+        std::string& json = entries["pack.json"];
+        const std::string now = "\"format_version\": 2";
+        REQUIRE(json.find(now) != std::string::npos);
+        json.replace(json.find(now), now.size(), "\"format_version\": " + version);
+        return said(entries);
+    };
+    CHECK(ofVersion("1") == "good");
+    for (const char* version : {"0", "-1", "3"}) {
+        CAPTURE(version);
+        CHECK(has(ofVersion(version), "another version of Wrenlet"));
+    }
+}
+
+TEST_CASE("Broken packs: one large file under many names takes no more than a pack may") {
+    Entries entries = starterEntries();
+    auto json = nlohmann::json::parse(entries["pack.json"]);
+    SUBCASE("as clips") {
+        for (auto& clip : json["clips"]) clip["file"] = "voice/0001.ogg";
+        entries["voice/0001.ogg"] = std::string(pack::kMostEntryBytes, '\0');
+        entries["pack.json"] = json.dump();
+        CHECK(has(said(entries), "More clips than in any pack"));
+    }
+    SUBCASE("as pictures") {
+        for (auto& picture : json["pictures"]) picture["file"] = "pictures/0001.svg";
+        entries["pack.json"] = json.dump();
+        CHECK(has(said(entries), "stands there twice"));
+    }
 }
 
 TEST_CASE("Broken packs: a missing clip is named, with what it should say") {

@@ -48,7 +48,7 @@ async function sessions() {
 }
 
 try {
-    if (wanted("sizes")) expect(sizes(page, join(starter, "packs/by-the-pond-1.zip")) < 3, "page and pack are under 3 MB");
+    if (wanted("sizes")) expect(sizes(page, join(starter, "packs/by-the-pond-1.zip")) < 3, "page by brotli and pack are under 3 MB");
     if (wanted("starts")) {
         const ratio = await starts(page, join(build, "../web/bin"), starter, room, 5);
         expect(ratio <= 2, "the first touchable frame comes within twice the bare page's");
