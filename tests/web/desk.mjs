@@ -42,12 +42,12 @@ export class TeachersDesk {
         await this.ended;
     }
 
-    /** Every answer in the classroom folder, as "tablet sequence child"; the desk must be stopped. */
+    /** Every answer in the classroom folder, as "tablet sequence child try item"; the desk must be stopped. */
     answers() {
         const files = execFileSync("find", [join(this.room, "tablets"), "-name", "*.db"], { encoding: "utf8" });
         return files.trim().split("\n").filter(file => file).flatMap(file =>
             execFileSync("sqlite3", ["-readonly", "-separator", " ", file,
-                "SELECT tablet, sequence, child, item FROM response ORDER BY sequence"], { encoding: "utf8" })
+                "SELECT tablet, sequence, child, try_number, item FROM response ORDER BY sequence"], { encoding: "utf8" })
                 .trim().split("\n").filter(line => line));
     }
 }

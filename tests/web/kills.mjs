@@ -42,7 +42,7 @@ export async function killed(desk, network, room, times, seed, expect) {
         if (time % 10 === 9) console.log(`  killed ${time + 1} times, ${kept.length} answers kept`);
     }
     network.mend();
-    await until(() => tablet.heard("talked").at(-1)?.unsent === 0, "all answers are brought", 150_000);
+    await tablet.broughtAll(150_000);
     expect(tablet.trouble.length === 0, `killed: nothing went wrong in the page ${tablet.trouble.slice(0, 3).join("; ")}`);
     await tablet.close();
     await desk.stop();

@@ -38,12 +38,12 @@ export async function wholeSession(desk, network, room, shape, seed, minutes, ex
         await tablet.act(chance);
         await pause(250);
     }
-    if (shape.whole) expect(isOver(), `${shape.name}: the session came to its end`);
+    expect(isOver(), `${shape.name}: the session came to its end`);
     await pause(1500);
     await shot("end");
     const kept = tablet.heard("kept").map(what => what.kept);
     expect(kept.length > 5, `${shape.name}: ${kept.length} answers were given`);
-    await until(() => tablet.heard("talked").at(-1)?.unsent === 0, "all answers are brought", 60_000);
+    await tablet.broughtAll(60_000);
     expect(tablet.trouble.length === 0, `${shape.name}: nothing went wrong in the page ${tablet.trouble.join("; ")}`);
     await tablet.close();
     return { tablet: joined.joined, kept, shots };
@@ -57,9 +57,13 @@ export function compare(desk, tablet, kept, expect, what) {
     expect(new Set(rows).size === rows.length, `${what}: ${rows.length} answers on the desk, none twice`);
 }
 
+/** The class map counts the first tries of every answer that was kept, and no more; second tries are
+    practice (content/practice/response.hpp). REQUIRES: compare() was well, so the rows are the answers. */
 export function onClassMap(desk, count, expect) {
-    const progress = execFileSync(join(desk.build, "bin/wrenlet-desk"), ["progress", desk.room, "--json"],
-        { encoding: "utf8" });
-    expect(/"answers":\s*[1-9]/.test(progress) || progress.includes("c-01"),
-        `the class map has what was played (${progress.length} bytes)`);
+    const progress = JSON.parse(execFileSync(join(desk.build, "bin/wrenlet-desk"), ["progress", desk.room, "--json"],
+        { encoding: "utf8" }));
+    const given = desk.answers(), first = given.filter(row => row.split(" ")[3] === "1");
+    const counted = progress.children.reduce((sum, child) => sum + child.answers, 0);
+    expect(given.length === count && counted === first.length && counted > count / 2,
+        `the class map counts ${counted} of ${first.length} first tries among ${count} answers`);
 }

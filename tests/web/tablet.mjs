@@ -119,6 +119,16 @@ export class Tablet {
         }
     }
 
+    /** Waits for a talk with the desk, begun or ended from now on, after which no answer lay here alone
+        and none was kept. What was said before counts for nothing: it may be older than an answer. */
+    broughtAll(ms) {
+        const from = this.said.length;
+        return until(() => {
+            const last = this.said.findLastIndex(what => "talked" in what);
+            return last >= from && this.said[last].unsent === 0 && !this.said.slice(last).some(what => "kept" in what);
+        }, "all answers are brought", ms);
+    }
+
     /** The whole browser, as a tablet whose battery is taken out. */
     async kill() {
         const { execFileSync } = await import("node:child_process");
