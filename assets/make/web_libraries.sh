@@ -52,17 +52,24 @@ could_not_be_built() {
         "put that right; all of it is in $wrenlet_log."
 }
 
-# cmake_library SOURCE_FOLDER CMAKE_ARGUMENT...: into $prefix.
+# cmake_library SOURCE_FOLDER CMAKE_ARGUMENT...: into $prefix. Built for size, as the page is: what
+# must be quick (decoding sound and pictures) says so itself.
 cmake_library() {
     local source=$1
     shift
     say "Web: building $(basename "$source")"
-    { logged emcmake cmake -S "$source" -B "$source/wasm" -G Ninja -DCMAKE_BUILD_TYPE=Release \
+    { logged emcmake cmake -S "$source" -B "$source/wasm" -G Ninja -DCMAKE_BUILD_TYPE=MinSizeRel \
         -DCMAKE_INSTALL_PREFIX="$prefix" -DCMAKE_PREFIX_PATH="$prefix" \
         -DCMAKE_FIND_ROOT_PATH="$prefix" -DBUILD_SHARED_LIBS=OFF "$@" &&
         logged cmake --build "$source/wasm" -j "$(processors)" &&
         logged cmake --install "$source/wasm"; } ||
         could_not_be_built "$(basename "$source")"
+}
+
+# The page's one font is TrueType, drawn without hints: no other kind of font is read.
+truetype_alone() {
+    printf 'FT_USE_MODULE( %s )\n' 'FT_Driver_ClassRec, tt_driver_class' 'FT_Module_Class, sfnt_module_class' \
+        'FT_Renderer_Class, ft_smooth_renderer_class' >"$1"
 }
 
 # By its own makefile: Debian's sources lack a file that its CMake list names.
@@ -87,7 +94,9 @@ build_ogg() {
 build_sqlite() {
     say "Web: building sqlite3"
     (cd "$1" && logged ./configure --disable-tcl --disable-readline && logged make sqlite3.c &&
-        logged emcc -c -Os -DSQLITE_THREADSAFE=0 -DSQLITE_OMIT_LOAD_EXTENSION sqlite3.c -o sqlite3.o &&
+        logged emcc -c -Oz -DSQLITE_THREADSAFE=0 -DSQLITE_OMIT_LOAD_EXTENSION \
+            -DSQLITE_OMIT_JSON -DSQLITE_OMIT_DEPRECATED -DSQLITE_OMIT_SHARED_CACHE -DSQLITE_OMIT_TRACE \
+            -DSQLITE_OMIT_DECLTYPE -DSQLITE_OMIT_COMPLETE -DSQLITE_DEFAULT_MEMSTATUS=0 sqlite3.c -o sqlite3.o &&
         logged emar rcs "$prefix/lib/libsqlite3.a" sqlite3.o && cp sqlite3.h "$prefix/include") ||
         could_not_be_built sqlite3
 }
@@ -114,17 +123,24 @@ build_web_libraries() {
     local from=$1
     mkdir -p "$prefix/lib" "$prefix/include"
     build_zlib "$from"/zlib-*/
-    cmake_library "$from"/libsdl2-2*/ -DSDL_SHARED=OFF -DSDL_STATIC=ON -DSDL_TEST=OFF -DSDL_TESTS=OFF
+    # No sticks and pads, and no pictures in colours of television: nothing here makes them.
+    cmake_library "$from"/libsdl2-2*/ -DSDL_SHARED=OFF -DSDL_STATIC=ON -DSDL_TEST=OFF -DSDL_TESTS=OFF \
+        -DSDL_JOYSTICK=OFF -DSDL_HAPTIC=OFF -DSDL_HIDAPI=OFF -DSDL_SENSOR=OFF -DSDL_DISKAUDIO=OFF \
+        -DSDL_DUMMYAUDIO=OFF -DSDL_DUMMYVIDEO=OFF -DCMAKE_C_FLAGS="-DSDL_HAVE_YUV=0 -DSDL_HAVE_RLE=0"
+    truetype_alone "$from"/freetype-*/include/freetype/config/ftmodule.h
     cmake_library "$from"/freetype-*/ -DFT_DISABLE_HARFBUZZ=ON -DFT_DISABLE_BZIP2=ON \
         -DFT_DISABLE_PNG=ON -DFT_REQUIRE_ZLIB=ON -DFT_DISABLE_BROTLI=ON
     cmake_library "$from"/libsdl2-ttf-*/ -DSDL2TTF_SAMPLES=OFF -DSDL2TTF_HARFBUZZ=OFF -DSDL2TTF_VENDORED=OFF
-    cmake_library "$from"/libsdl2-mixer-*/ -DSDL2MIXER_SAMPLES=OFF -DSDL2MIXER_DEPS_SHARED=OFF \
+    cmake_library "$from"/libsdl2-mixer-*/ -DCMAKE_BUILD_TYPE=Release -DSDL2MIXER_SAMPLES=OFF -DSDL2MIXER_DEPS_SHARED=OFF \
         -DSDL2MIXER_VENDORED=OFF -DSDL2MIXER_CMD=OFF -DSDL2MIXER_FLAC=ON -DSDL2MIXER_FLAC_LIBFLAC=OFF \
         -DSDL2MIXER_FLAC_DRFLAC=ON -DSDL2MIXER_MOD=OFF -DSDL2MIXER_MIDI=OFF -DSDL2MIXER_OPUS=OFF \
         -DSDL2MIXER_VORBIS=STB -DSDL2MIXER_MP3=OFF
-    cmake_library "$from"/libsdl2-image-*/ -DSDL2IMAGE_VENDORED=ON -DSDL2IMAGE_BACKEND_STB=ON \
+    cmake_library "$from"/libsdl2-image-*/ -DCMAKE_BUILD_TYPE=Release -DSDL2IMAGE_VENDORED=ON -DSDL2IMAGE_BACKEND_STB=ON \
         -DSDL2IMAGE_SAMPLES=OFF -DSDL2IMAGE_TESTS=OFF -DSDL2IMAGE_DEPS_SHARED=OFF \
-        -DSDL2IMAGE_AVIF=OFF -DSDL2IMAGE_JXL=OFF -DSDL2IMAGE_TIF=OFF -DSDL2IMAGE_WEBP=OFF
+        -DSDL2IMAGE_AVIF=OFF -DSDL2IMAGE_JXL=OFF -DSDL2IMAGE_TIF=OFF -DSDL2IMAGE_WEBP=OFF \
+        -DSDL2IMAGE_BMP=OFF -DSDL2IMAGE_GIF=OFF -DSDL2IMAGE_JPG=OFF -DSDL2IMAGE_LBM=OFF \
+        -DSDL2IMAGE_PCX=OFF -DSDL2IMAGE_PNM=OFF -DSDL2IMAGE_QOI=OFF -DSDL2IMAGE_TGA=OFF \
+        -DSDL2IMAGE_XCF=OFF -DSDL2IMAGE_XPM=OFF -DSDL2IMAGE_XV=OFF
     # It asks for the sizes of types by running a program, which emscripten cannot.
     cmake_library "$from"/libzip-*/ -DHAVE_SIZEOF_OFF_T=TRUE -DSIZEOF_OFF_T=8 \
         -DHAVE_SIZEOF_SIZE_T=TRUE -DSIZEOF_SIZE_T=4 -DENABLE_COMMONCRYPTO=OFF -DENABLE_GNUTLS=OFF -DENABLE_MBEDTLS=OFF \
@@ -147,7 +163,7 @@ have_web_libraries() {
     local cache=${WRENLET_WEB_CACHE:-${XDG_CACHE_HOME:-${HOME:?}/.cache}/wrenlet}
     web_prefix=$cache/web-$(web_key)
     [ ! -f "$web_prefix/whole" ] || return 0
-    say "Web: building the page's libraries once; four to ten minutes"
+    say "Web: building the page's libraries once; four to twenty minutes"
     rm -rf "$web_prefix"
     mkdir -p "$web_prefix" || fail "$web_prefix cannot be made." "name another folder: WRENLET_WEB_CACHE=FOLDER"
     local prefix=$web_prefix work
