@@ -4,7 +4,7 @@
 
 // Numbers of 64 bits cross over as doubles: all of ours are whole and far below 2^53.
 // clang-format off
-EM_JS(void, js_ready, (void* page), { Module.page.ready(page); });
+EM_JS(void, js_open, (void* page), { Module.page.open(page); });
 EM_JS(void, js_failed, (const char* words), { Module.page.failed(UTF8ToString(words)); });
 EM_JS(void, js_over, (), { Module.page.over(); });
 EM_JS(void, js_settings, (), { Module.page.settings(FS.readFile("/tablet/settings.json")); });
@@ -19,8 +19,8 @@ EM_JS(void, js_end, (double session, double played_ms),
 
 namespace wrenlet::web {
 
-void tellReady(Page* page) {
-    js_ready(page);
+void tellOpen(Page* page) {
+    js_open(page);
 }
 
 void tellFailed(const std::string& words) {

@@ -9,8 +9,8 @@ namespace wrenlet::web {
 
 class Page;
 
-/// The game stands ready, its first frame on the canvas, and waits for wrenlet_begin().
-void tellReady(Page* page);
+/// There is something to play; it waits for wrenlet_lay(), then for wrenlet_begin().
+void tellOpen(Page* page);
 /// It cannot be played, in words for an adult.
 void tellFailed(const std::string& words);
 /// An adult closed it.

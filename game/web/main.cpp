@@ -4,13 +4,31 @@
 
 #include <cstdlib>
 #include <string>
+#include <vector>
 
 #include "game/web/browser.hpp"
 #include "game/web/page.hpp"
 
 using wrenlet::web::Page;
 
+namespace {
+
+void tellWhy(const std::vector<wrenlet::Problem>& problems) {
+    std::string words;
+    for (const wrenlet::Problem& problem : problems) words += wrenlet::sentence(problem) + "\n";
+    wrenlet::web::tellFailed(words);
+}
+
+}  // namespace
+
 extern "C" {
+
+/// 0 when it cannot be shown, which tellFailed() has told then.
+EMSCRIPTEN_KEEPALIVE int wrenlet_lay(Page* page) {
+    const auto laid = page->lay();
+    if (!laid.ok()) tellWhy(laid.problems());
+    return laid.ok() ? 1 : 0;
+}
 
 EMSCRIPTEN_KEEPALIVE void wrenlet_begin(Page* page) {
     page->begin();
@@ -25,7 +43,8 @@ EMSCRIPTEN_KEEPALIVE int wrenlet_at_rest(const Page* page) {
 }
 }
 
-/// wrenlet TABLET BEHIND_MS [--announce]: lays everything out and comes back; the page lives on.
+/// wrenlet TABLET BEHIND_MS [--announce]: opens what there is to play and comes back; the page lives
+/// on.
 int main(int argc, char** argv) {
     wrenlet::web::PageCall call;
     if (argc > 1) call.tablet = argv[1];
@@ -33,12 +52,9 @@ int main(int argc, char** argv) {
     call.announces = argc > 3 && std::string(argv[3]) == "--announce";
     auto page = Page::open(call);
     if (!page.ok()) {
-        std::string words;
-        for (const wrenlet::Problem& problem : page.problems())
-            words += wrenlet::sentence(problem) + "\n";
-        wrenlet::web::tellFailed(words);
+        tellWhy(page.problems());
         return 1;
     }
-    wrenlet::web::tellReady(page.value().release());
+    wrenlet::web::tellOpen(page.value().release());
     return 0;
 }

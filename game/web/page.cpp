@@ -2,6 +2,7 @@
 
 #include <emscripten.h>
 
+#include <nlohmann/json.hpp>
 #include <utility>
 
 #include "content/common/files.hpp"
@@ -38,10 +39,7 @@ Result<std::unique_ptr<Page>> Page::open(const PageCall& call) {
     auto opened = game::openClassroom(kClassroom, kTablet, 0);
     if (!opened.ok()) return opened.problems();
     opened.value().snapshot.clear();  // the desk is sent each response by itself
-    std::unique_ptr<Page> page(new Page(call, std::move(opened.value())));
-    const Result<Done> laid = page->lay();
-    if (!laid.ok()) return laid.problems();
-    return page;
+    return std::unique_ptr<Page>(new Page(call, std::move(opened.value())));
 }
 
 Page::Page(const PageCall& call, game::Opened opened)
@@ -70,8 +68,11 @@ void Page::begin() {
 void Page::step() {
     if (!playing_->isDue(kNotWorthAFrame)) return;
     const double begin = emscripten_get_now();
+    const std::uint64_t drawn = table_->canvas().drawn();
     const bool goes_on = playing_->step();
-    if (announces_) frames_.push_back(emscripten_get_now() - begin);
+    if (announces_)
+        (table_->canvas().drawn() != drawn ? frames_ : between_)
+            .push_back(emscripten_get_now() - begin);
     if (!goes_on) {
         emscripten_cancel_main_loop();
         return tellOver();
@@ -85,11 +86,10 @@ void Page::step() {
 
 void Page::announce() {
     constexpr std::size_t kTold = 60;
-    if (frames_.size() >= kTold) {
-        std::string frames;
-        for (const double ms : frames_) frames += (frames.empty() ? "" : ",") + std::to_string(ms);
-        tellPlace("{\"frame_ms\": [" + frames + "]}");
+    if (frames_.size() + between_.size() >= kTold) {
+        tellPlace(nlohmann::json{{"frame_ms", frames_}, {"between_ms", between_}}.dump());
         frames_.clear();
+        between_.clear();
     }
     std::string now = game::told(table_->app());
     if (now == last_) return;

@@ -33,10 +33,14 @@ struct PageCall {
 
 class Page final : public practice::Journal {
   public:
-    /// Opens what the page's script has laid out: /classroom, /tablet and /kept.json. Shows the
-    /// first frame; nothing is said and nothing moves until begin(). Errors: nothing to play.
+    /// Opens what the page's script has laid out: /classroom, /tablet and /kept.json. Errors:
+    /// nothing to play.
     static Result<std::unique_ptr<Page>> open(const PageCall& call);
 
+    /// Shows the first frame; nothing is said and nothing moves until begin(). Once, before all
+    /// that follows. By itself, so that the browser takes a touch in between.
+    /// Errors: no screen.
+    Result<Done> lay();
     /// Goes on from now, frame by frame, until an adult closes it.
     void begin();
     /// One response that was handed over is kept in the browser (or could not be, and is tried
@@ -51,7 +55,6 @@ class Page final : public practice::Journal {
 
   private:
     Page(const PageCall& call, game::Opened opened);
-    Result<Done> lay();
     void step();
     void announce();
 
@@ -59,7 +62,8 @@ class Page final : public practice::Journal {
     PageClock clock_;
     bool announces_;
     std::string last_;
-    std::vector<double> frames_;  // ms that each cost, not yet told
+    std::vector<double> frames_;   // ms that each step cost that drew, not yet told
+    std::vector<double> between_;  // and each that drew nothing: what is used of idle moments
     game::TabletSettings settings_;
     std::unique_ptr<game::Table> table_;
     std::unique_ptr<game::Playing> playing_;

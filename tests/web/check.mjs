@@ -34,7 +34,7 @@ async function withDesk(name, work) {
 async function sessions() {
     await withDesk("session", async (desk, network) => {
         const shapes = [{ name: "landscape", width: 1024, height: 768 },
-            { name: "portrait", width: 768, height: 1024 }];
+            { name: "portrait", width: 768, height: 1024, isHasty: true }];
         const played = [];
         for (const [i, shape] of shapes.entries())
             played.push(await wholeSession(desk, network, room, shape, 7 + i, 12, expect));

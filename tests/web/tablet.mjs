@@ -68,12 +68,13 @@ export class Tablet {
         await this.touch("touchEnd", []);
     }
 
-    /** The child's button; its place is asked of the browser, not of the page. */
+    /** The child's button, as soon as it can be touched, be the game laid out yet or not; its place is
+        asked of the browser, not of the page. */
     async begin() {
-        await until(() => this.heard("ready").length, "the page is ready", 90_000);
+        await until(() => this.heard("touchable").length, "the wren can be touched", 90_000);
         const box = await this.page.locator("#begin").boundingBox();
         await this.tap(box.x + box.width / 2, box.y + box.height / 2);
-        await until(() => this.heard("begun").length, "the game has begun");
+        await until(() => this.heard("begun").length, "the game has begun", 90_000);
     }
 
     middle(name) {

@@ -12,16 +12,20 @@ const announces = asked.has("announce"); // what happens, to the console, for a 
 const byId = id => document.getElementById(id);
 const announce = what => { if (announces) console.log(JSON.stringify(what)); };
 
-let keep, program, desk, game = 0; // game: its address in the program, once it is laid out
-let begun = false, isStale = false, removed = false, lastTouch = 0, reached;
+let keep, program, desk, game = 0, isLaid = false; // game: its address in the program, once it is open
+let touched = false, begun = false; // she touched the wren; the game goes on
+let isStale = false, removed = false, lastTouch = 0, reached;
 
 function say(words, more) {
     byId("words").textContent = words;
     if (more !== undefined) byId("more").textContent = more;
 }
 
-/** Sound begins with a touch, and only then; Safari takes it away again when it likes. */
+/** Sound begins with a touch, and only then; Safari takes it away again when it likes. A first touch
+    may come before the game has opened its sound: it finds this context then, and takes it. */
 function resumeSound() {
+    const Context = window.AudioContext ?? window.webkitAudioContext;
+    if (touched && window.Module && Context) (window.Module.SDL2 ??= {}).audioContext ??= new Context();
     const context = window.Module?.SDL2?.audioContext;
     if (context && context.state !== "running") context.resume().catch(() => {});
 }
@@ -34,7 +38,7 @@ for (const kind of ["pointerup", "touchend", "click", "keydown"])
 
 /** What the game calls. */
 const calls = {
-    ready(address) { game = address; },
+    open(address) { game = address; },
     failed(words) { say(words.trim()); },
     over() { location.reload(); },
     settings(bytes) { keep.put({ settings: bytes.slice() }).catch(console.error); },
@@ -51,7 +55,11 @@ const calls = {
     },
 };
 
-/** Lays the class, its pack and what was kept out as files, and the game from them. */
+/** The browser shows what is new and takes in a touch. */
+const breath = () => new Promise(over => requestAnimationFrame(() => setTimeout(over, 0)));
+
+/** Lays the class, its pack and what was kept out as files, and the game from them: in two steps, and
+    a touch is taken in between. */
 async function layOut() {
     const has = await keep.things("identity", "class", "pack", "pack_name", "pack_hash", "checked", "settings", "behind_ms");
     const kept = await keep.all();
@@ -64,28 +72,47 @@ async function layOut() {
     if (has.settings) files.writeFile("/tablet/settings.json", has.settings);
     files.writeFile("/kept.json", JSON.stringify(kept));
     const tablet = has.identity ? JSON.parse(has.identity).tablet : "t-starter";
+    await breath();
     program.run(tablet, has.behind_ms ?? 0, ...(announces ? ["--announce"] : []));
     if (!game) return false;
+    await breath();
+    if (!program.call("wrenlet_lay", game)) return false;
+    isLaid = true;
     if (has.checked !== has.pack_hash) await keep.put({ checked: has.pack_hash });
     return true;
 }
 
-/** The child's button. */
-async function offerStart() {
-    byId("begin").disabled = false;
-    await tellAdult();
-    announce({ ready: Math.round(performance.now()), ...sound() });
-    byId("begin").addEventListener("click", () => {
+/** The child's button: to be touched as soon as there is something to play. What is not laid out yet
+    she waits for, the wren hopping, and then the game begins by itself. */
+function offerStart() {
+    const button = byId("begin");
+    button.disabled = false;
+    button.addEventListener("click", () => {
         if (isStale) return location.reload();
-        begun = true;
+        touched = true;
         resumeSound();
         tabs?.postMessage("begun");
-        byId("start").hidden = true;
-        byId("canvas").focus();
-        program.call("wrenlet_begin", game);
-        announce({ begun: true });
-        if (announces) for (const later of [500, 1500]) setTimeout(() => announce(sound()), later);
+        if (isLaid) return begin();
+        button.classList.add("waiting");
+        button.ariaBusy = "true";
+        announce({ waits: true });
     }, { once: true });
+    announce({ touchable: Math.round(performance.now()) });
+}
+
+/** What was said tells why. */
+function noStart() {
+    byId("begin").classList.remove("waiting");
+    byId("begin").disabled = true;
+}
+
+function begin() {
+    begun = true;
+    byId("start").hidden = true;
+    byId("canvas").focus();
+    program.call("wrenlet_begin", game);
+    announce({ begun: true });
+    if (announces) for (const later of [500, 1500]) setTimeout(() => announce(sound()), later);
 }
 
 async function tellAdult() {
@@ -107,7 +134,7 @@ async function tellAdult() {
 const tabs = "BroadcastChannel" in window ? new BroadcastChannel("wrenlet") : null;
 if (tabs) tabs.onmessage = () => {
     isStale = true;
-    if (begun) location.reload();
+    if (touched) location.reload();
 };
 
 const playing = () => begun && game !== 0 && !program.call("wrenlet_at_rest", game);
@@ -240,17 +267,22 @@ async function start() {
         return say("This browser keeps nothing for a page, so no answer would last. "
             + "Open the page in a window that is not private, or allow it to store data.");
     }
+    let { identity, pack } = await keep.things("identity", "pack");
+    const has = isStarter || (identity && pack);
+    if (has) offerStart();
     program = await loading;
     if (isStarter) {
         await fetchStarter();
     } else {
-        let { identity } = await keep.things("identity");
-        if (!identity) identity = await joinByCode();
+        identity ??= await joinByCode();
         desk = new Desk(program, keep, identity);
         await firstClass();
     }
-    if (!await layOut()) return;
-    await offerStart();
+    if (!has) offerStart();
+    if (!await layOut()) return void noStart();
+    await tellAdult();
+    announce({ ready: Math.round(performance.now()), ...sound() });
+    if (touched) begin();
     if (desk) keepTalking();
 }
 
