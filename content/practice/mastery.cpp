@@ -70,7 +70,9 @@ Reading readingOf(const Known& known) {
 }
 
 Range rangeOf(const Known& known, double covers) {
-    const Known place = asRead(known);
+    Known place = asRead(known);
+    place.task.variance *= kModel.range_variance;
+    place.sound.variance *= kModel.range_variance;
     const double low = quantile(place, (1 - covers) / 2), high = quantile(place, (1 + covers) / 2);
     return {low < kModel.closed ? 0 : low, high > 1 - kModel.closed ? 1 : high};
 }
