@@ -62,20 +62,21 @@ export async function starts(page, bare, starter, room, times) {
     return median(touchable) / median(bares);
 }
 
-/** A minute's play with the processor slowed six times; the game tells what the steps cost that drew
-    a frame, and what those that used an idle moment (a recording is decoded). */
+/** Play with the processor slowed six times; the game tells what the steps cost that drew a frame, and
+    what those that used an idle moment (a recording is decoded). */
 export async function frames(page, starter, room) {
     const ours = await served(page, starter);
     const tablet = await Tablet.open(mkdtempSync(join(room, "frames-")));
     await tablet.goto(ours.address + "?starter&announce");
     await tablet.begin();
     await tablet.touchscreen.send("Emulation.setCPUThrottlingRate", { rate: 6 });
-    const chance = chanceOf(5);
-    for (const end = Date.now() + 60_000; Date.now() < end; await pause(300)) await tablet.act(chance);
-    const all = tablet.heard("frame_ms").flatMap(what => what.frame_ms);
+    const chance = chanceOf(5), kEnough = 400, told = () => tablet.heard("frame_ms").flatMap(what => what.frame_ms);
+    for (const end = Date.now() + 240_000; Date.now() < end && told().length < kEnough; await pause(300)) await tablet.act(chance);
+    const all = told();
     const between = tablet.heard("frame_ms").flatMap(what => what.between_ms);
     await tablet.close();
     ours.program.kill();
+    if (all.length < kEnough) throw new Error(`only ${all.length} frames were drawn`);
     figure("CPU a frame, six times slowed, median", median(all), "ms", 4);
     figure("CPU a frame, six times slowed, 95th of 100", all.sort((a, b) => a - b)[Math.floor(all.length * 0.95)], "ms", 4);
     figure("CPU of a step between frames, six times slowed, median", median(between), "ms", 4);

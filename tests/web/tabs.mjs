@@ -1,0 +1,61 @@
+// A teacher opens the page twice on one tablet: whichever tab was begun last plays, the other goes
+// back to its start, and what was answered in either is on the desk once. Both talk with the desk
+// by the tablet's one key, at once.
+import { join } from "node:path";
+import { Tablet, chanceOf, pause, until } from "./tablet.mjs";
+import { compare } from "./session.mjs";
+
+export async function twoTabs(desk, network, room, seed, expect) {
+    const one = await Tablet.open(join(room, "tabs"), { scale: 1 });
+    await one.goto(`${network.address}?announce#${await desk.code()}`);
+    const name = (await until(() => one.heard("joined")[0], "the tablet has joined")).joined;
+    await one.begin();
+    const two = one.another(), chance = chanceOf(seed), kept = tab => tab.heard("kept").length;
+    const answer = async (tab, count) => {
+        const until = kept(tab) + count;
+        await tab.play(chance, () => kept(tab) >= until, 240_000);
+    };
+    await answer(one, 4);
+    await two.goto(`${network.address}?announce`);
+    await until(() => two.heard("ready").length, "the second tab is ready");
+    await answer(one, 2); // with the other one there
+    for (const [from, to] of [[one, two], [two, one], [one, two]]) {
+        const starts = from.heard("touchable").length;
+        await to.begin();
+        await until(() => from.heard("touchable").length > starts, "the other tab is at its start again");
+        await answer(to, 4);
+    }
+    await Promise.all([one, two].map(tab => tab.broughtAll(90_000)));
+    expect(!one.trouble.length && !two.trouble.length,
+        `two tabs: nothing went wrong in either ${[...one.trouble, ...two.trouble].slice(0, 3).join("; ")}`);
+    await one.close();
+    await desk.stop();
+    const all = [...one.heard("kept"), ...two.heard("kept")].map(what => what.kept);
+    expect(new Set(all).size === all.length, `two tabs: of ${all.length} numbers none was given out twice`);
+    compare(desk, name, all, expect, "two tabs");
+}
+
+/** With no desk in reach the page starts from what the browser keeps, plays, and brings it later. */
+export async function offline(desk, network, room, seed, expect) {
+    const tablet = await Tablet.open(join(room, "offline"), { scale: 1 });
+    await tablet.goto(`${network.address}?announce#${await desk.code()}`);
+    const name = (await until(() => tablet.heard("joined")[0], "the tablet has joined")).joined;
+    await until(() => tablet.heard("ready").length, "ready", 90_000);
+    const worker = await until(() => tablet.context.serviceWorkers()[0], "the service worker is there");
+    await until(() => worker.evaluate("registration.active?.state === 'activated'"), "it keeps the page's files");
+    network.cut();
+    await desk.stop();
+    const starts = tablet.heard("touchable").length;
+    await tablet.page.reload();
+    await until(() => tablet.heard("touchable").length > starts, "the page starts without a desk");
+    await tablet.begin();
+    await tablet.play(chanceOf(seed), () => tablet.heard("kept").length >= 4, 240_000);
+    expect(true, `offline: started and played with no desk in reach, ${tablet.heard("kept").length} answers kept`);
+    await desk.start();
+    network.mend();
+    await tablet.broughtAll(120_000);
+    expect(!tablet.trouble.length, `offline: nothing went wrong in the page ${tablet.trouble.slice(0, 3).join("; ")}`);
+    await tablet.close();
+    await desk.stop();
+    compare(desk, name, tablet.heard("kept").map(what => what.kept), expect, "offline");
+}
