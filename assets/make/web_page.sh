@@ -6,10 +6,10 @@ cd "$(dirname "${BASH_SOURCE[0]}")/../.."
 # shellcheck source=assets/make/web_libraries.sh
 . assets/make/web_libraries.sh
 
-have_web_libraries
+have_cross_libraries
 have_also fonttools
 build release wrenlet-desk starter_classroom page_icons
-export WRENLET_WEB_LIBRARIES=$web_prefix
+export WRENLET_CROSS_LIBRARIES=$cross_prefix
 build web page bare
 page=build/release/share/wrenlet/page
 rm -rf "$page.new"

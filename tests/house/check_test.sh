@@ -4,7 +4,7 @@
 # shellcheck disable=SC2016
 set -euo pipefail
 . "$1/tests/house/stand_ins.sh"
-mkdir "$place/build/dev" "$place/build/asan"
+mkdir "$place/build/dev" "$place/build/asan" "$place/build/windows"
 
 good='100% tests passed, 0 tests failed out of 7'
 bad='86% tests passed, 1 tests failed out of 7'
@@ -61,6 +61,7 @@ all_includes_sanitizers_and_soaks() {
     called "ctest --preset dev "
     called "ctest --preset asan .*-LE soak"
     ! grep "preset dev .*-LE" "$place/calls" || wrong "left the soaks out"
+    called "ctest --preset windows"
     says "played build/release 100"
 }
 
@@ -77,6 +78,26 @@ the_page_is_played() {
     says "played build/release 9"
     stand_in assets/make/web_page.sh 'exit 1'
     ends_badly ./check --web
+}
+
+the_game_for_windows_is_tested() {
+    ctest_says "$good" 0
+    ends_well ./check --windows
+    called "windows_libraries.sh"
+    called "cmake --build --preset windows"
+    called "ctest --preset windows"
+    not_called "preset dev"
+    ctest_says "$bad" 8
+    ends_badly ./check --windows
+    stand_in assets/make/windows_libraries.sh 'exit 1'
+    ctest_says "$good" 0
+    ends_badly ./check --windows
+}
+
+all_fails_when_only_windows_does() {
+    stand_in ctest "case \$* in *windows*) echo '$bad'; exit 8 ;; *) echo '$good' ;; esac"
+    ends_badly ./check --all
+    last_line_is "$bad"
 }
 
 all_fails_when_only_the_first_run_does() {

@@ -31,6 +31,7 @@ stand_in() {
 }
 for tool in g++ ninja pkg-config ccache npm espeak-ng apt-get; do stand_in "$tool"; done
 stand_in assets/make/web_page.sh 'echo build/release/share/wrenlet/page'
+stand_in assets/make/windows_libraries.sh 'echo libraries-for-windows'
 mkdir -p "$place/tests/web"
 echo 'console.log("played", ...process.argv.slice(2))' >"$place/tests/web/check.mjs"
 echo 'console.log("serves", ...process.argv.slice(2))' >"$place/assets/make/serve_page.mjs"

@@ -106,7 +106,7 @@ TEST_CASE("Script: a picture is left of each place once, with a piece in hand an
     for (const char* name : {"badges", "welcome", "sort-asked", "sort-asked-lifted", "sort-explain",
                              "sort-right", "ending"}) {
         CAPTURE(name);
-        const auto path = folder / ("pictures/small-" + std::string(name) + ".png");
+        const auto path = folder / "pictures" / ("small-" + std::string(name) + ".png");
         CHECK(std::count(played.result.files.begin(), played.result.files.end(), path.string()) ==
               1);
         CHECK(std::filesystem::file_size(path) > 10'000);
