@@ -22,8 +22,6 @@ namespace {
 using namespace wrenlet;
 using namespace wrenlet::desk;
 
-constexpr const char* kUnit = "on-the-farm";
-
 void announce(const std::string& what, std::int64_t at_ms, const std::string& which) {
     const std::string line = what + " " + std::to_string(at_ms) + " " + which + "\n";
     if (write(1, line.data(), line.size()) < 0) std::exit(1);
@@ -48,7 +46,7 @@ class Typist {
         if (units.empty())
             window_.makeUnit("On the farm");
         else
-            window_.openUnit(classroom / "units" / kUnit);
+            window_.openUnit(units.front().folder);
         if (window_.unit() == nullptr || !window_.unit()->canChange()) {
             std::cerr << "The unit cannot be opened for writing.\n";
             std::exit(1);
