@@ -1,5 +1,5 @@
 // The web page in Chromium: node check.mjs BUILD KILLS [PART...], of sizes, starts, frames, session,
-// tabs, offline and kills; all, when none is named. A line for each thing that was looked at; figures
+// tls, tabs, offline and kills; all, when none is named. A line for each thing that was looked at; figures
 // as JSON lines; ends with 1 when something is not as it must be. Pictures stay in BUILD/web-pictures.
 import { cpSync, mkdirSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -9,6 +9,7 @@ import { frames, sizes, starts } from "./figures.mjs";
 import { killed } from "./kills.mjs";
 import { compare, onClassMap, wholeSession } from "./session.mjs";
 import { offline, twoTabs } from "./tabs.mjs";
+import { overTls } from "./tls.mjs";
 
 const [build, kills, ...parts] = process.argv.slice(2);
 const room = mkdtempSync(join(tmpdir(), "wrenlet-web-"));
@@ -56,6 +57,7 @@ try {
     }
     if (wanted("frames")) expect(await frames(page, starter, room) < 4, "a frame costs less than 4 ms, six times slowed");
     if (wanted("session")) await sessions();
+    if (wanted("tls")) await overTls(build, room, 41, expect);
     if (wanted("tabs")) await withDesk("tabs", (desk, network) => twoTabs(desk, network, room, 21, expect));
     if (wanted("offline")) await withDesk("offline", (desk, network) => offline(desk, network, room, 31, expect));
     if (wanted("kills"))

@@ -8,9 +8,10 @@ import { createInterface } from "node:readline";
 import { until } from "./tablet.mjs";
 
 export class TeachersDesk {
-    /** A classroom of its own in `room`, served on a port of its own. */
-    constructor(build, room) {
+    /** A classroom of its own in `room`, served on a port of its own; `more`: arguments of serve. */
+    constructor(build, room, ...more) {
         this.build = build;
+        this.more = more;
         this.room = join(room, "classroom");
         mkdirSync(room, { recursive: true });
         cpSync(join(build, "starter-classroom"), this.room, { recursive: true });
@@ -20,7 +21,7 @@ export class TeachersDesk {
     async start() {
         this.events = [];
         this.program = spawn(join(this.build, "bin/wrenlet-desk"),
-            ["serve", this.room, "--json", "--port", String(this.port), "--page", join(this.build, "share/wrenlet/page")], { stdio: ["pipe", "pipe", "inherit"] });
+            ["serve", this.room, "--json", "--port", String(this.port), "--page", join(this.build, "share/wrenlet/page"), ...this.more], { stdio: ["pipe", "pipe", "inherit"] });
         const program = this.program;
         this.ended = new Promise(over => program.on("exit", over));
         createInterface({ input: program.stdout }).on("line", line => this.events.push(JSON.parse(line)));
@@ -69,9 +70,9 @@ export class Network {
         });
     }
 
-    async start() {
+    async start(scheme = "http") {
         await new Promise(up => this.server.listen(0, "127.0.0.1", up));
-        this.address = `http://127.0.0.1:${this.server.address().port}/`;
+        this.address = `${scheme}://127.0.0.1:${this.server.address().port}/`;
     }
 
     cut() {
