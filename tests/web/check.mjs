@@ -1,5 +1,5 @@
 // The web page in Chromium: node check.mjs BUILD KILLS [PART...], of sizes, starts, frames, session,
-// tls, tabs, offline and kills; all, when none is named. A line for each thing that was looked at; figures
+// webkit (in WebKitGTK), tls, tabs, offline and kills; all, when none is named. A line for each thing that was looked at; figures
 // as JSON lines; ends with 1 when something is not as it must be. Pictures stay in BUILD/web-pictures.
 import { cpSync, mkdirSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -10,6 +10,7 @@ import { killed } from "./kills.mjs";
 import { compare, onClassMap, wholeSession } from "./session.mjs";
 import { offline, twoTabs } from "./tabs.mjs";
 import { overTls } from "./tls.mjs";
+import { WebKitTablet } from "./webkit.mjs";
 
 const [build, kills, ...parts] = process.argv.slice(2);
 const room = mkdtempSync(join(tmpdir(), "wrenlet-web-"));
@@ -33,10 +34,12 @@ async function withDesk(name, work) {
     }
 }
 
-async function sessions() {
-    await withDesk("session", async (desk, network) => {
-        const shapes = [{ name: "landscape", width: 1024, height: 768 },
-            { name: "portrait", width: 768, height: 1024, isHasty: true }];
+const kChromium = [{ name: "landscape", width: 1024, height: 768 },
+    { name: "portrait", width: 768, height: 1024, isHasty: true }];
+const kWebKit = [{ name: "webkit", open: () => WebKitTablet.open() }];
+
+async function sessions(name, shapes) {
+    await withDesk(name, async (desk, network) => {
         const played = [];
         for (const [i, shape] of shapes.entries())
             played.push(await wholeSession(desk, network, room, shape, 7 + i, 12, expect));
@@ -56,7 +59,8 @@ try {
         expect(ratio <= 2, "the first touchable frame comes within twice the bare page's");
     }
     if (wanted("frames")) expect(await frames(page, starter, room) < 4, "a frame costs less than 4 ms, six times slowed");
-    if (wanted("session")) await sessions();
+    if (wanted("session")) await sessions("session", kChromium);
+    if (wanted("webkit")) await sessions("webkit", kWebKit);
     if (wanted("tls")) await overTls(build, room, 41, expect);
     if (wanted("tabs")) await withDesk("tabs", (desk, network) => twoTabs(desk, network, room, 21, expect));
     if (wanted("offline")) await withDesk("offline", (desk, network) => offline(desk, network, room, 31, expect));

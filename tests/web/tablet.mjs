@@ -84,15 +84,20 @@ export class Tablet {
         await until(() => this.heard("begun").length > before, "the game has begun", 90_000);
     }
 
-    /** The page anew, and the wren touched in the first moment: a child who knows where it comes. */
+    /** The page anew, and the wren touched once, in the first moment: a child who knows where it comes.
+        True when the game was not laid out yet as her finger went down. */
     async beginInHaste() {
         const box = await this.page.locator("#begin").boundingBox();
         const count = this.heard("touchable").length, before = this.heard("begun").length;
         const loading = this.page.reload();
         await until(() => this.heard("touchable").length > count, "the wren can be touched again", 90_000);
-        await this.tap(box.x + box.width / 2, box.y + box.height / 2);
+        const touching = this.tap(box.x + box.width / 2, box.y + box.height / 2);
+        const lastOf = key => this.said.findLastIndex(what => key in what);
+        const isEarly = lastOf("ready") < lastOf("touchable");
+        await touching;
         await until(() => this.heard("begun").length > before, "the game has begun", 90_000);
         await loading;
+        return isEarly;
     }
 
     middle(name) {
