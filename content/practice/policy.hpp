@@ -65,9 +65,9 @@ struct Model {
     // likelier than it is, and each side is known only through the other. In log-odds, of each.
     double task_reads_low = .36;
     double sound_reads_low = .36;
-    // Ranges are drawn for less variance than is believed: with all of it they held more of the truths
-    // than they say, of children who know sounds by degrees. An end nearer than `closed` to none or
-    // all is none or all, since a child may know a sound wholly or not at all.
+    // Ranges are drawn for less variance than is believed: with all of it they held more of the
+    // truths than they say, of children who know sounds by degrees. An end nearer than `closed` to
+    // none or all is none or all, since a child may know a sound wholly or not at all.
     double range_variance = .75;
     double closed = .14;
 };

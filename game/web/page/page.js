@@ -95,15 +95,16 @@ function offerStart() {
         if (isLaid) return begin();
         button.classList.add("waiting");
         button.ariaBusy = "true";
-        announce({ waits: true });
     }, { once: true });
     announce({ touchable: Math.round(performance.now()) });
 }
 
 /** What was said tells why. */
 function noStart() {
-    byId("begin").classList.remove("waiting");
-    byId("begin").disabled = true;
+    const button = byId("begin");
+    button.classList.remove("waiting");
+    button.ariaBusy = "false";
+    button.disabled = true;
 }
 
 function begin() {
@@ -282,7 +283,7 @@ async function start() {
     if (!await layOut()) return void noStart();
     await tellAdult();
     announce({ ready: Math.round(performance.now()), ...sound() });
-    if (touched) begin();
+    if (touched && !begun) begin(); // the button begins by itself what is laid out already
     if (desk) keepTalking();
 }
 
