@@ -3,11 +3,12 @@
 #include <filesystem>
 #include <iostream>
 #include <string>
-#include <system_error>
 #include <vector>
 
 #include "content/common/clock.hpp"
 #include "editor/commands/command.hpp"
+#include "editor/windows/bench.hpp"
+#include "editor/windows/console.hpp"
 #include "editor/windows/options.hpp"
 
 namespace {
@@ -54,21 +55,10 @@ constexpr std::string_view kUsage =
     "items and lint also take a plain list of words, WORDS.txt. As JSON, word prints an object\n"
     "for one word and a list for several.\n";
 
-std::filesystem::path selfPath(const char* program) {
-    std::error_code error;
-    const std::filesystem::path self = std::filesystem::read_symlink("/proc/self/exe", error);
-    return error ? std::filesystem::absolute(program, error) : self;
-}
-
-/// The child's program, in the same folder as this one.
-std::filesystem::path gameBeside(const char* program) {
-    return selfPath(program).parent_path() / "wrenlet";
-}
-
 /// share/wrenlet beside the folder of this program, or where WRENLET_ASSETS says.
-std::filesystem::path assetsFolder(const char* program) {
+std::filesystem::path assetsFolder() {
     if (const char* named = std::getenv("WRENLET_ASSETS")) return named;
-    return selfPath(program).parent_path().parent_path() / "share" / "wrenlet";
+    return (programFolder() / ".." / "share" / "wrenlet").lexically_normal();
 }
 
 }  // namespace
@@ -76,7 +66,7 @@ std::filesystem::path assetsFolder(const char* program) {
 int main(int argc, char** argv) {
     const std::vector<std::string> words(argv + 1, argv + argc);
     const std::string first = words.empty() ? "" : words.front();
-    const Console console{std::cout, std::cerr, assetsFolder(argv[0]),
+    const Console console{std::cout, std::cerr, assetsFolder(),
                           wrenlet::SystemClock().unixMillis() / 86'400'000};
     for (const NamedCommand& command : kCommands)
         if (first == command.name)
@@ -91,8 +81,9 @@ int main(int argc, char** argv) {
             std::cerr << wrenlet::sentence(problem) << "\n";
         return 2;
     }
+    leaveOwnConsole();
     options.value().assets = console.assets;
-    options.value().game = gameBeside(argv[0]);
+    options.value().game = programFolder() / WRENLET_GAME;
     return options.value().picture.empty() ? runDesk(options.value(), std::cerr)
                                            : pictureDesk(options.value(), std::cerr);
 }

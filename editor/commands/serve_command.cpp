@@ -1,26 +1,18 @@
 // serve: hands the game to tablets on the classroom's network, until it is stopped. Each line typed
 // opens a new code; "remove NAME" takes a tablet off the list.
-#include <csignal>
 #include <cstdlib>
 #include <iterator>
-#include <mutex>
 #include <optional>
-#include <thread>
 
 #include <nlohmann/json.hpp>
 
 #include "editor/commands/command.hpp"
+#include "editor/commands/typed.hpp"
 #include "editor/look/wording.hpp"
 #include "editor/serve/own_addresses.hpp"
 #include "editor/serve/qr_code.hpp"
 #include "editor/serve/serving.hpp"
 #include "editor/serve/tablet_names.hpp"
-
-#ifndef _WIN32
-#include <poll.h>
-#include <pthread.h>
-#include <unistd.h>
-#endif
 
 namespace wrenlet::desk {
 
@@ -152,53 +144,6 @@ class Teller {
     std::uint64_t refused_ = 0;
 };
 
-#ifndef _WIN32
-
-/// What is typed and the signals that stop a program, as one thing to wait for.
-class Asked {
-  public:
-    Asked() {
-        sigemptyset(&signals_);
-        sigaddset(&signals_, SIGINT);
-        sigaddset(&signals_, SIGTERM);
-        sigaddset(&signals_, SIGHUP);
-        // Before any thread is made, so that each waits for none of these.
-        pthread_sigmask(SIG_BLOCK, &signals_, nullptr);
-        if (pipe(ends_) != 0) ends_[0] = ends_[1] = -1;
-        std::thread([signals = signals_, end = ends_[1]] {
-            int signal = 0;
-            sigwait(&signals, &signal);
-            const char sign = 's';
-            (void)!write(end, &sign, 1);
-        }).detach();
-    }
-
-    /// False when the program is to stop. A line that was typed is in `line`.
-    bool wait(int ms, std::optional<std::string>& line) {
-        pollfd watched[2] = {{ends_[0], POLLIN, 0}, {is_open_ ? 0 : -1, POLLIN, 0}};
-        if (poll(watched, 2, ms) <= 0) return true;
-        if (watched[0].revents != 0) return false;
-        if (watched[1].revents == 0) return true;
-        char bytes[256];
-        const auto got = read(0, bytes, sizeof bytes);
-        if (got <= 0) is_open_ = false;
-        if (got > 0) typed_.append(bytes, static_cast<std::size_t>(got));
-        if (const auto end = typed_.find('\n'); end != typed_.npos) {
-            line = typed_.substr(0, end);
-            typed_.erase(0, end + 1);
-        }
-        return true;
-    }
-
-  private:
-    sigset_t signals_{};
-    int ends_[2] = {-1, -1};
-    bool is_open_ = true;
-    std::string typed_;
-};
-
-#endif
-
 void doAsTyped(const std::string& line, Serving& serving, Teller& teller) {
     constexpr std::string_view kRemove = "remove ";
     if (line.rfind(kRemove, 0) == 0) {
@@ -217,11 +162,7 @@ void doAsTyped(const std::string& line, Serving& serving, Teller& teller) {
 int serveCommand(std::span<const std::string> args, Console console) {
     const auto call = callOf(args, console);
     if (!call) return 2;
-#ifdef _WIN32
-    console.err << "Serving from a console is not there on Windows yet; start it in the window.\n";
-    return 1;
-#else
-    Asked asked;
+    Typed typed;
     const SystemClock clock;
     link::SystemEntropy entropy;
     auto serving =
@@ -234,7 +175,7 @@ int serveCommand(std::span<const std::string> args, Console console) {
     std::optional<std::string> line;
     std::vector<Problem> told;
     constexpr int kStepMs = 300;
-    while (asked.wait(kStepMs, line)) {
+    while (typed.wait(kStepMs, line)) {
         if (line) doAsTyped(*line, *serving.value(), teller);
         line.reset();
         teller.tablets();
@@ -244,7 +185,6 @@ int serveCommand(std::span<const std::string> args, Console console) {
         told = problems;
     }
     return 0;
-#endif
 }
 
 }  // namespace wrenlet::desk

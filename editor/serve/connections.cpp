@@ -1,24 +1,8 @@
 #include "editor/serve/connections.hpp"
 
-#ifdef _WIN32
-#include <winsock2.h>
-#else
-#include <sys/socket.h>
-#endif
+#include "editor/serve/sockets.hpp"
 
 namespace wrenlet::desk {
-
-namespace {
-
-void end(int socket) {
-#ifdef _WIN32
-    shutdown(static_cast<SOCKET>(socket), SD_BOTH);
-#else
-    shutdown(socket, SHUT_RDWR);
-#endif
-}
-
-}  // namespace
 
 void Connections::opened(int socket, std::string from, Time now) {
     const std::lock_guard lock(mutex_);
@@ -53,7 +37,7 @@ std::vector<std::string> Connections::endSlow(std::chrono::seconds asking,
     for (auto& [socket, open] : open_) {
         if (open.is_ended || now - open.since < (open.is_answering ? answering : asking)) continue;
         open.is_ended = true;
-        end(socket);
+        endConnection(socket);
         slow.push_back(open.from);
     }
     return slow;

@@ -3,13 +3,6 @@
 #include <algorithm>
 #include <cstdlib>
 
-#ifndef _WIN32
-#include <arpa/inet.h>
-#include <ifaddrs.h>
-#include <net/if.h>
-#include <netinet/in.h>
-#endif
-
 namespace wrenlet::desk {
 
 namespace {
@@ -38,25 +31,6 @@ std::vector<std::string> inOrder(std::vector<std::string> addresses) {
     std::erase_if(addresses, isOfNoUse);
     std::stable_partition(addresses.begin(), addresses.end(), isPrivate);
     return addresses;
-}
-
-std::vector<std::string> ownAddresses() {
-    std::vector<std::string> found;
-#ifndef _WIN32
-    ifaddrs* all = nullptr;
-    if (getifaddrs(&all) != 0) return found;
-    for (const ifaddrs* one = all; one != nullptr; one = one->ifa_next) {
-        if (one->ifa_addr == nullptr || one->ifa_addr->sa_family != AF_INET ||
-            (one->ifa_flags & IFF_UP) == 0)
-            continue;
-        char text[INET_ADDRSTRLEN] = "";
-        const auto* address = reinterpret_cast<const sockaddr_in*>(one->ifa_addr);
-        inet_ntop(AF_INET, &address->sin_addr, text, sizeof text);
-        found.emplace_back(text);
-    }
-    freeifaddrs(all);
-#endif
-    return inOrder(std::move(found));
 }
 
 }  // namespace wrenlet::desk

@@ -12,11 +12,7 @@
 #include "content/link/over_http.hpp"
 #include "content/link/talk.hpp"
 #include "editor/serve/connections.hpp"
-
-#ifndef _WIN32
-#include <arpa/inet.h>
-#include <netinet/in.h>
-#endif
+#include "editor/serve/sockets.hpp"
 
 namespace wrenlet::desk {
 
@@ -37,12 +33,7 @@ struct Asked {
 
 std::string addressOf(MHD_Connection* connection) {
     const auto* info = MHD_get_connection_info(connection, MHD_CONNECTION_INFO_CLIENT_ADDRESS);
-    if (info == nullptr || info->client_addr == nullptr || info->client_addr->sa_family != AF_INET)
-        return "?";
-    char text[INET_ADDRSTRLEN] = "";
-    const auto* address = reinterpret_cast<const sockaddr_in*>(info->client_addr);
-    inet_ntop(AF_INET, &address->sin_addr, text, sizeof text);
-    return text;
+    return addressText(info != nullptr ? info->client_addr : nullptr);
 }
 
 std::optional<int> socketOf(MHD_Connection* connection) {
@@ -259,6 +250,9 @@ Result<std::unique_ptr<Server>> Server::start(const PageFiles& page, Reception& 
     auto state = std::make_unique<State>(page, reception, std::move(options));
     const ServerOptions& set = state->options;
     const bool is_secure = !set.certificate.empty();
+    if (is_secure && MHD_is_feature_supported(MHD_FEATURE_TLS) != MHD_YES)
+        return Problem{"The tablets' network", "This desk cannot serve by https.",
+                       "Serve without a certificate, or from a desk on Linux."};
     std::vector<MHD_OptionItem> items{
         {MHD_OPTION_NOTIFY_COMPLETED, reinterpret_cast<intptr_t>(&completed), state.get()},
         {MHD_OPTION_UNESCAPE_CALLBACK, reinterpret_cast<intptr_t>(&asItIs), nullptr},

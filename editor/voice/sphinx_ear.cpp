@@ -1,4 +1,5 @@
 #include <pocketsphinx.h>
+#include <sphinxbase/err.h>
 #include <sphinxbase/fsg_model.h>
 
 #include <algorithm>
@@ -17,7 +18,7 @@ constexpr int kEarRate = 16'000;            // Hz, of the model
 constexpr double kPad = 0.1;                // s of quiet around a word, which the model expects
 constexpr double kDither = 1e-4;            // -80 dBFS: digital silence is nothing it knows
 constexpr double kLeast = 0.05, kMost = 5;  // s
-constexpr const char* kModel = "/usr/share/pocketsphinx/model/en-us/en-us";
+constexpr const char* kDebians = "/usr/share/pocketsphinx/model/en-us/en-us";
 
 struct FreeDecoder {
     void operator()(ps_decoder_t* decoder) const { ps_free(decoder); }
@@ -131,11 +132,14 @@ class SphinxEar final : public WordEar {
 
 }  // namespace
 
-std::unique_ptr<WordEar> openWordEar() {
+std::unique_ptr<WordEar> openWordEar(const std::filesystem::path& assets) {
     std::error_code error;
-    if (!std::filesystem::is_directory(kModel, error)) return nullptr;
+    std::filesystem::path model = assets / "ear";
+    if (!std::filesystem::is_directory(model, error)) model = kDebians;
+    if (!std::filesystem::is_directory(model, error)) return nullptr;
+    err_set_callback(nullptr, nullptr);  // what it would tell concerns nobody here
     const std::unique_ptr<cmd_ln_t, FreeConfig> config(cmd_ln_init(
-        nullptr, ps_args(), 1, "-hmm", kModel, "-logfn", "/dev/null", "-remove_silence", "no",
+        nullptr, ps_args(), 1, "-hmm", model.string().c_str(), "-remove_silence", "no",
         "-compallsen", "yes", "-beam", "1e-120", "-wbeam", "1e-120", "-pbeam", "1e-120", nullptr));
     if (!config) return nullptr;
     Decoder decoder(ps_init(config.get()));

@@ -3,6 +3,7 @@
 // tell words apart that differ in one sound, so it never blocks.
 #pragma once
 
+#include <filesystem>
 #include <memory>
 #include <optional>
 #include <span>
@@ -35,7 +36,8 @@ class WordEar {
                                               std::span<const SaidWord> others) = 0;
 };
 
-/// The recogniser of this machine; null when it or its model is not there.
-std::unique_ptr<WordEar> openWordEar();
+/// The recogniser of this machine, with the model in ear/ of `assets`, else with the machine's own;
+/// null when neither is there.
+std::unique_ptr<WordEar> openWordEar(const std::filesystem::path& assets = {});
 
 }  // namespace wrenlet::desk

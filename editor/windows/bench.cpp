@@ -13,12 +13,10 @@ namespace {
 
 /// Changes with the program, so that nothing it would make otherwise today is taken.
 std::string programStamp() {
-    const std::unique_ptr<char, decltype(&SDL_free)> path(SDL_GetBasePath(), SDL_free);
     std::string stamp;
-    if (!path) return stamp;
     for (const char* name : {"wrenlet-desk", "wrenlet-desk.exe"}) {
         std::error_code error;
-        const auto program = std::filesystem::u8path(path.get()) / name;
+        const auto program = programFolder() / name;
         const auto bytes = std::filesystem::file_size(program, error);
         if (error) continue;
         const auto at = std::filesystem::last_write_time(program, error);
@@ -36,6 +34,11 @@ std::string sinceWhen(std::int64_t now_ms) {
 }
 
 }  // namespace
+
+std::filesystem::path programFolder() {
+    const std::unique_ptr<char, decltype(&SDL_free)> path(SDL_GetBasePath(), SDL_free);
+    return path ? std::filesystem::u8path(path.get()) : ".";
+}
 
 /// SDL knows where each system keeps a program's own data.
 std::filesystem::path ownFolder() {

@@ -29,6 +29,9 @@ struct Bench {
     Workbench workbench;
 };
 
+/// The folder that this program lies in.
+std::filesystem::path programFolder();
+
 /// Where this program keeps what is its own on this machine; empty when the system names no place.
 std::filesystem::path ownFolder();
 

@@ -148,7 +148,8 @@ int runDesk(const DeskOptions& options, std::ostream& err) {
          &canvas.pictures(),
          bench ? &bench->workbench : nullptr,
          hear,
-         bench ? BoothSound{&microphone, &speaker, &bench->checking, openWordEar()} : BoothSound{},
+         bench ? BoothSound{&microphone, &speaker, &bench->checking, openWordEar(options.assets)}
+               : BoothSound{},
          bench ? Packing{&bench->building,
                          ClipMaking{bench->voice, std::thread::hardware_concurrency(),
                                     bench->clips.get()}}

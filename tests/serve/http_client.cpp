@@ -1,16 +1,36 @@
 #include "tests/serve/http_client.hpp"
 
+#ifndef _WIN32
 #include <arpa/inet.h>
 #include <netinet/in.h>
 #include <netinet/tcp.h>
 #include <poll.h>
 #include <sys/socket.h>
 #include <unistd.h>
+#else
+#include <winsock2.h>
+#include <ws2tcpip.h>
+#define poll WSAPoll
+#endif
 
 #include <cstdlib>
 
 namespace wrenlet::desk::samples {
 namespace {
+
+#ifndef _WIN32
+using Socket = int;
+constexpr int kNoSignal = MSG_NOSIGNAL;
+void end(Socket socket) {
+    ::close(socket);
+}
+#else
+using Socket = SOCKET;
+constexpr int kNoSignal = 0;
+void end(Socket socket) {
+    closesocket(socket);
+}
+#endif
 
 sockaddr_in addressOf(const std::string& host, std::uint16_t port) {
     sockaddr_in address{};
@@ -21,7 +41,7 @@ sockaddr_in addressOf(const std::string& host, std::uint16_t port) {
 }
 
 bool canRead(int socket, int ms) {
-    pollfd watched{socket, POLLIN, 0};
+    pollfd watched{static_cast<Socket>(socket), POLLIN, 0};
     return poll(&watched, 1, ms) > 0;
 }
 
@@ -36,9 +56,9 @@ HttpClient::~HttpClient() {
 
 bool HttpClient::connect() {
     close();
-    socket_ = ::socket(AF_INET, SOCK_STREAM, 0);
+    socket_ = static_cast<int>(::socket(AF_INET, SOCK_STREAM, 0));
     const int on = 1;
-    setsockopt(socket_, IPPROTO_TCP, TCP_NODELAY, &on, sizeof on);
+    setsockopt(socket_, IPPROTO_TCP, TCP_NODELAY, reinterpret_cast<const char*>(&on), sizeof on);
     const sockaddr_in own = addressOf(from_, 0), desk = addressOf("127.0.0.1", port_);
     if (bind(socket_, reinterpret_cast<const sockaddr*>(&own), sizeof own) == 0 &&
         ::connect(socket_, reinterpret_cast<const sockaddr*>(&desk), sizeof desk) == 0)
@@ -48,14 +68,14 @@ bool HttpClient::connect() {
 }
 
 void HttpClient::close() {
-    if (socket_ >= 0) ::close(socket_);
+    if (socket_ >= 0) end(static_cast<Socket>(socket_));
     socket_ = -1;
     kept_.clear();
 }
 
 bool HttpClient::write(std::string_view bytes) {
     while (!bytes.empty()) {
-        const auto sent = send(socket_, bytes.data(), bytes.size(), MSG_NOSIGNAL);
+        const auto sent = send(socket_, bytes.data(), bytes.size(), kNoSignal);
         if (sent <= 0) return false;
         bytes.remove_prefix(static_cast<std::size_t>(sent));
     }

@@ -317,6 +317,7 @@ TEST_CASE("Papers: the address of a file is one that any browser takes") {
     // forms of RFC 8089, appendix B; the percent code of RFC 3986, section 2.1
     CHECK(fileAddress("/home/ada/Room 4/a#b%.html") == "file:///home/ada/Room%204/a%23b%25.html");
     CHECK(fileAddress(std::filesystem::u8path("/x/Zo\u00eb.html")) == "file:///x/Zo%C3%AB.html");
+    CHECK(fileAddress("C:/Room 4/a.html") == "file:///C:/Room%204/a.html");
 }
 
 TEST_CASE("Papers: a folder that is gone is told, and nothing is written elsewhere") {
