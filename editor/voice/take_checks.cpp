@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "editor/voice/added_vowel.hpp"
+#include "editor/voice/clipped_tops.hpp"
 #include "editor/voice/level.hpp"
 
 namespace wrenlet::desk {
@@ -11,11 +12,6 @@ namespace {
 
 using Kind = pack::VoiceNeed::Kind;
 
-constexpr float kSameTop = 0.0005f;     // of the top: samples this near to it are at it
-constexpr float kCorner = 0.0006f;      // of the top: a rounded top falls off more slowly
-constexpr float kThreeSteps = 0.0001f;  // of 16 bits: what rounding alone can fall by
-constexpr float kSoftTop = 0.01f;       // -40 dBFS: softer, 16 bits make flat tops of their own
-constexpr std::size_t kFlat = 3;        // samples
 constexpr double kSilentDb = -65;       // dBFS of speech: nothing that could be made louder
 constexpr double kSoftestLufs = -45;    // a word; made louder, it would bring the room with it
 constexpr double kSofterSound = 15;     // dB that a lone consonant may be softer than a word
@@ -27,34 +23,6 @@ constexpr double kLikeTries = 12;                             // dB between two 
 
 bool isLong(const pack::VoiceNeed& need) {
     return need.kind == Kind::sentence || need.kind == Kind::phrase;
-}
-
-/// Flat tops on one side of the wave (`sign` 1 or -1).
-struct Tops {
-    int count = 0;
-    std::size_t first = 0, last = 0;
-};
-
-void countTops(const std::vector<float>& samples, float sign, Tops& tops) {
-    float top = 0;
-    for (const float sample : samples) top = std::max(top, sign * sample);
-    if (top < kSoftTop) return;
-    const auto atTop = [&](std::size_t i) { return sign * samples[i] >= top * (1 - kSameTop); };
-    const float beside = top - std::max(top * kCorner, kThreeSteps);
-    const auto fallsOff = [&](std::size_t i) { return sign * samples[i] <= beside; };
-    for (std::size_t i = 0; i < samples.size();) {
-        if (!atTop(i)) {
-            ++i;
-            continue;
-        }
-        const std::size_t begin = i;
-        while (i < samples.size() && atTop(i)) ++i;
-        if (i - begin < kFlat || begin == 0 || i == samples.size()) continue;
-        if (!fallsOff(begin - 1) || !fallsOff(i)) continue;
-        if (tops.count == 0 || begin < tops.first) tops.first = begin;
-        tops.last = std::max(tops.last, i);
-        ++tops.count;
-    }
 }
 
 double powerIn(const Pcm& take, Stretch stretch) {
@@ -91,18 +59,6 @@ std::optional<Finding> twoTries(const Pcm& take, const HeardSpeech& heard,
 }
 
 }  // namespace
-
-std::optional<Finding> clippedTops(const Pcm& take) {
-    Tops tops;
-    countTops(take.samples, 1, tops);
-    countTops(take.samples, -1, tops);
-    if (tops.count < 2) return std::nullopt;
-    return Finding{Trouble::clipped,
-                   static_cast<double>(tops.first) / take.rate,
-                   static_cast<double>(tops.last) / take.rate,
-                   0,
-                   {}};
-}
 
 std::vector<Finding> checkTake(const Pcm& take, const HeardSpeech& heard,
                                const pack::VoiceNeed& need) {
