@@ -12,17 +12,31 @@ namespace {
 
 using Kind = pack::VoiceNeed::Kind;
 
-constexpr double kSilentDb = -65;       // dBFS of speech: nothing that could be made louder
-constexpr double kSoftestLufs = -45;    // a word; made louder, it would bring the room with it
-constexpr double kSofterSound = 15;     // dB that a lone consonant may be softer than a word
-constexpr double kAtTheEdge = 0.02;     // s from a take's end: what sounds there goes on outside it
-constexpr double kBetweenTries = 0.35;  // s
+constexpr double kSilentDb = -65;     // dBFS of speech: nothing that could be made louder
+constexpr double kSoftestLufs = -45;  // a word; made louder, it would bring the room with it
+constexpr double kSofterSound = 15;   // dB that a lone consonant may be softer than a word
+constexpr double kAtTheEdge = 0.02;   // s from a take's end: what sounds there goes on outside it
+constexpr double kClosure = 0.04;  // s of silence at the end that p, t, k, ch may be missing after
+constexpr double kRelease = 0.13;  // s that they sound at most, once let go
+constexpr double kBetweenTries = 0.25;  // s
 constexpr double kBetweenSentences = 1.0;
 constexpr double kShortestTry = 0.08, kShortestSound = 0.02;  // s
 constexpr double kLikeTries = 12;                             // dB between two tries at most
 
 bool isLong(const pack::VoiceNeed& need) {
     return need.kind == Kind::sentence || need.kind == Kind::phrase;
+}
+
+/// True iff the take may end in the silence of a last p, t, k or ch: none was heard let go.
+bool mayEndClosed(const Pcm& take, const HeardSpeech& heard, const pack::VoiceNeed& need) {
+    using speech::Phoneme;
+    if (need.sounds.size() < 2) return false;
+    const Phoneme last = need.sounds.back().phoneme;
+    if (last != Phoneme::p && last != Phoneme::t && last != Phoneme::k && last != Phoneme::ch)
+        return false;
+    const bool after_quiet = heard.last_sound.begin > heard.bursts.back().begin;
+    const double seconds = static_cast<double>(heard.last_sound.size()) / take.rate;
+    return !after_quiet || seconds > kRelease;
 }
 
 double powerIn(const Pcm& take, Stretch stretch) {
@@ -68,12 +82,13 @@ std::vector<Finding> checkTake(const Pcm& take, const HeardSpeech& heard,
     std::vector<Finding> found;
     const Stretch spoken = heard.all();
     const auto edge = static_cast<std::size_t>(kAtTheEdge * take.rate);
+    const double room_after = mayEndClosed(take, heard, need) ? kClosure : kAtTheEdge;
     const double begin = static_cast<double>(spoken.begin) / take.rate;
     const double end = static_cast<double>(spoken.end) / take.rate;
     if (const auto clipped = clippedTops(take)) found.push_back(*clipped);
     if (spoken.begin < edge)
         found.push_back({Trouble::cut_off_start, 0, std::min(end, 2 * kAtTheEdge), 0, {}});
-    if (spoken.end + edge > take.samples.size())
+    if (spoken.end + static_cast<std::size_t>(room_after * take.rate) > take.samples.size())
         found.push_back(
             {Trouble::cut_off_end, std::max(begin, end - 2 * kAtTheEdge), take.seconds(), 0, {}});
     if (const auto twice = twoTries(take, heard, need)) found.push_back(*twice);

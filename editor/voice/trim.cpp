@@ -8,17 +8,20 @@
 namespace wrenlet::desk {
 namespace {
 
-constexpr double kFrame = 0.005;        // s
-constexpr double kHissFrom = 2'500;     // Hz: where s, f, t are louder than most rooms
-constexpr double kFloorPart = 0.1;      // the quietest tenth is the room
-constexpr double kCoreAbove = 12;       // dB over the room: surely speech
-constexpr double kEdgeAbove = 6;        // dB over the room: still speech, beside a core
-constexpr double kSoftest = 42;         // dB under the loudest frame: softer is not heard
-constexpr double kSilenceDb = -75;      // dBFS: no room is quieter than this to us
-constexpr double kBridged = 0.15;       // s of quiet inside a burst: a stop's closure is shorter
-constexpr double kClick = 0.025;        // s, as smoothing widens it
-constexpr double kFaint = 25;           // dB under the loudest burst, and apart from it: a breath
-constexpr double kApart = 0.25;         // s
+constexpr double kFrame = 0.005;      // s
+constexpr double kHissFrom = 2'500;   // Hz: where s, f, t are louder than most rooms
+constexpr double kFloorPart = 0.1;    // the quietest tenth is the room
+constexpr double kCoreAbove = 12;     // dB over the room: surely speech
+constexpr double kSoftAbove = 9;      // dB over the room: speech where a core is near
+constexpr double kEdgeAbove = 6;      // dB over the room: still speech, beside a core
+constexpr double kSoftest = 42;       // dB under the loudest frame: softer is not heard
+constexpr double kSilenceDb = -75;    // dBFS: no room is quieter than this to us
+constexpr double kBridged = 0.15;     // s of quiet inside a burst: a stop's closure is shorter
+constexpr double kSoftLasts = 0.015;  // s: as long as one loud frame looks, smoothed
+constexpr double kClick = 0.025;      // s, as smoothing widens it
+constexpr double kClosed = 0.005;  // s of quiet: a closed mouth; voiced periods never are so quiet
+constexpr double kFaint = 25;      // dB under the loudest burst, and apart from it: a breath
+constexpr double kApart = 0.25;    // s
 constexpr double kBesideSpeech = 0.05;  // s around speech that are not taken for the room
 constexpr float kSoundsFrom = 0.02f;    // of the loudest moment of a synthesized clip: -34 dB
 constexpr double kEnoughRoom = 0.1;     // s of room needed to say how noisy it is
@@ -66,6 +69,8 @@ Band bandOf(const Frames& power) {
 struct Run {
     std::size_t begin, end;  // frames
     double top;              // dB
+    std::size_t last;        // frame: from here on no quiet of kClosed
+    bool core = false;       // surely speech
     double seconds() const { return static_cast<double>(end - begin) * kFrame; }
 };
 
@@ -73,8 +78,8 @@ double quietBetween(const Run& a, const Run& b) {
     return static_cast<double>(b.begin - a.end) * kFrame;
 }
 
-/// Runs that hold a core, each with its soft ends; near ones joined.
-std::vector<Run> runsOf(const Band& voice, const Band& hiss) {
+/// Whatever is over the room and may be speech, each with its soft ends.
+std::vector<Run> soundingRuns(const Band& voice, const Band& hiss) {
     std::vector<Run> runs;
     const std::size_t count = voice.level.size();
     const auto over = [&](std::size_t i, double above) {
@@ -85,19 +90,35 @@ std::vector<Run> runsOf(const Band& voice, const Band& hiss) {
             ++i;
             continue;
         }
-        Run run{i, i, -200};
-        bool core = false;
+        Run run{i, i, -200, i};
+        bool soft = false;
         for (; i < count && over(i, kEdgeAbove); ++i) {
-            core = core || over(i, kCoreAbove);
+            run.core = run.core || over(i, kCoreAbove);
+            soft = soft || over(i, kSoftAbove);
             run.top = std::max(run.top, voice.level[i]);
         }
         run.end = i;
-        if (!core) continue;
-        if (!runs.empty() && quietBetween(runs.back(), run) < kBridged) {
-            runs.back().end = run.end;
-            runs.back().top = std::max(runs.back().top, run.top);
+        if (run.core || (soft && run.seconds() >= kSoftLasts)) runs.push_back(run);
+    }
+    return runs;
+}
+
+/// Those that hold a core, and the soft ones beside them: a stop let go softly after its closure.
+/// Near ones are joined.
+std::vector<Run> runsOf(const Band& voice, const Band& hiss) {
+    const std::vector<Run> all = soundingRuns(voice, hiss);
+    std::vector<Run> runs;
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        const bool after = i > 0 && all[i - 1].core && quietBetween(all[i - 1], all[i]) < kBridged;
+        const bool before =
+            i + 1 < all.size() && all[i + 1].core && quietBetween(all[i], all[i + 1]) < kBridged;
+        if (!all[i].core && !after && !before) continue;
+        if (!runs.empty() && quietBetween(runs.back(), all[i]) < kBridged) {
+            if (quietBetween(runs.back(), all[i]) >= kClosed) runs.back().last = all[i].begin;
+            runs.back().end = all[i].end;
+            runs.back().top = std::max(runs.back().top, all[i].top);
         } else {
-            runs.push_back(run);
+            runs.push_back(all[i]);
         }
     }
     return runs;
@@ -144,6 +165,7 @@ HeardSpeech heardIn(const Pcm& take) {
     if (static_cast<double>(in_room) * kFrame >= kEnoughRoom)
         heard.room_db = std::max(-100.0, db(room / static_cast<double>(in_room)));
     for (const Run& run : runs) heard.bursts.push_back({run.begin * frame, run.end * frame});
+    if (!runs.empty()) heard.last_sound = {runs.back().last * frame, runs.back().end * frame};
     return heard;
 }
 

@@ -13,8 +13,11 @@ inline constexpr double kSoftEdge = 0.008;   // s over which an end fades
 
 /// What is heard in a take, and what it stands out from.
 struct HeardSpeech {
-    std::vector<Stretch>
-        bursts;               // parted by 150 ms of quiet or more, in order; a click is left out
+    /// Parted by 150 ms of quiet or more, in order; a click is left out.
+    std::vector<Stretch> bursts;
+    /// Of the last burst what follows its last quiet, however short: all of it, or what was let go
+    /// after a closed mouth.
+    Stretch last_sound;
     double speech_db = -100;  // dBFS without hum, of the frames that are speech
     double room_db = -100;    // dBFS without hum, of the quietest tenth
 
@@ -25,6 +28,8 @@ struct HeardSpeech {
     double aboveRoomDb() const { return speech_db - room_db; }
 };
 
+/// What is 12 dB above the room, with what is 6 dB above it at its ends, and a sound of 9 dB within
+/// 150 ms of such a burst, as a last "p" let go softly. Softer is taken for the room.
 HeardSpeech heardIn(const Pcm& take);
 
 /// With `seconds` more on both sides, as far as the take reaches.

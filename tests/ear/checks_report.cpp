@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "content/common/random.hpp"
+#include "editor/voice/filter.hpp"
 #include "editor/voice/take_checks.hpp"
 #include "tests/ear/noise.hpp"
 
@@ -57,6 +58,7 @@ std::vector<Line> checksReport(const std::vector<Word>& words) {
                         {"its first 60 ms missing", "cut start found", 100, true},
                         {"its last 60 ms missing", "cut end found", 100, true},
                         {"good take, 40 dB", "cut start or end found", 0, false},
+                        {"good take, cut to 50 ms around it", "cut start or end found", 0, false},
                         {"said twice, 0.6 s apart", "two tries found", 100, true},
                         {"good take, 40 dB", "two tries found", 0, false},
                         {"room at 20 dB", "noise found", 100, true},
@@ -66,6 +68,8 @@ std::vector<Line> checksReport(const std::vector<Word>& words) {
         const Pcm good = inSteps(inRoom(word.clean, 40, Colour::pink, stepSeed(61, i)));
         const Audible speech = audible(word.clean, 25);
         const double begin = kBefore + speech.begin, end = kBefore + speech.end;
+        const Audible all = audible(desk::withoutHum(word.clean), 40);
+        const Pcm tight = from(good, kBefore + all.begin - 0.05, kBefore + all.end + 0.05);
         Pcm twice = from(good, 0, end + 0.3);
         const Pcm again = from(good, begin - 0.3, good.seconds());
         twice.samples.insert(twice.samples.end(), again.samples.begin(), again.samples.end());
@@ -77,6 +81,7 @@ std::vector<Line> checksReport(const std::vector<Word>& words) {
             found(from(good, begin + 0.06, good.seconds()), word, Trouble::cut_off_start),
             found(from(good, 0, end - 0.06), word, Trouble::cut_off_end),
             found(good, word, Trouble::cut_off_start) || found(good, word, Trouble::cut_off_end),
+            found(tight, word, Trouble::cut_off_start) || found(tight, word, Trouble::cut_off_end),
             found(twice, word, Trouble::two_tries),
             found(good, word, Trouble::two_tries),
             found(noisy, word, Trouble::noisy),

@@ -107,6 +107,35 @@ TEST_CASE("A take: a start or an end outside it is noticed") {
     CHECK_FALSE(found(checkedTake(early, kGoat), Trouble::cut_off_start));
 }
 
+TEST_CASE("A take: a last stop that was not let go is missing, unless there is room after it") {
+    using speech::Phoneme;
+    const pack::VoiceNeed cat{
+        "word:cat", "cat", {{Phoneme::k}, {Phoneme::ae}, {Phoneme::t}}, kGoat.kind};
+    const Pcm said = joined({silence(0.5), buzz(-20, 0.3)});
+    const auto ends = [&](const Pcm& end, const pack::VoiceNeed& need) {
+        const Pcm take = joined({said, end});
+        return found(checkedTake(mixed(take, room(-70, take.seconds())), need),
+                     Trouble::cut_off_end);
+    };
+    CHECK(ends(silence(0.04), cat));
+    CHECK_FALSE(ends(silence(0.2), cat));
+    CHECK_FALSE(ends(joined({silence(0.05), room(-40, 0.04), silence(0.04)}), cat));
+    const pack::VoiceNeed bee{"word:bee", "bee", {{Phoneme::b}, {Phoneme::iy}}, kGoat.kind};
+    CHECK_FALSE(ends(silence(0.04), bee));
+}
+
+TEST_CASE("A take: a soft release after a closure belongs to the word, far from it it doesn't") {
+    // 10 dB over the room: too soft to be speech by itself.
+    const auto end = [](double closure_s) {
+        const Pcm take = joined(
+            {silence(0.5), buzz(-20, 0.3), silence(closure_s), room(-60.5, 0.05), silence(0.4)});
+        return static_cast<double>(heardIn(mixed(take, room(-70, take.seconds()))).all().end) /
+               kClipRate;
+    };
+    CHECK(std::fabs(end(0.1) - 0.95) < 0.03);
+    CHECK(std::fabs(end(0.2) - 0.8) < 0.03);
+}
+
 TEST_CASE("A take: said twice, the last one can be kept") {
     const Pcm said = buzz(-20, 0.3);
     const Pcm take = inRoom(joined({said, silence(0.6), said}), -65);
