@@ -57,7 +57,7 @@ constexpr std::string_view kUsage =
 
 /// share/wrenlet beside the folder of this program, or where WRENLET_ASSETS says.
 std::filesystem::path assetsFolder() {
-    if (const char* named = std::getenv("WRENLET_ASSETS")) return named;
+    if (const char* named = std::getenv("WRENLET_ASSETS")) return std::filesystem::u8path(named);
     return (programFolder() / ".." / "share" / "wrenlet").lexically_normal();
 }
 

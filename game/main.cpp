@@ -32,11 +32,12 @@ using namespace wrenlet::game;
 
 std::filesystem::path dataFolder() {
     if (const char* xdg = std::getenv("XDG_DATA_HOME"); xdg != nullptr && *xdg != '\0')
-        return std::filesystem::path(xdg) / "wrenlet";
+        return std::filesystem::u8path(xdg) / "wrenlet";
     if (const char* home = std::getenv("HOME"); home != nullptr && *home != '\0')
-        return std::filesystem::path(home) / ".local" / "share" / "wrenlet";
+        return std::filesystem::u8path(home) / ".local" / "share" / "wrenlet";
     char* folder = SDL_GetPrefPath("", "wrenlet");
-    const std::filesystem::path path = folder != nullptr ? folder : "wrenlet-data";
+    const std::filesystem::path path =
+        std::filesystem::u8path(folder != nullptr ? folder : "wrenlet-data");
     SDL_free(folder);
     return path;
 }

@@ -42,7 +42,8 @@ Result<Done> changeClassFile(const pack::Classroom& classroom,
 
 std::filesystem::path ClassWriter::asideFile(const std::filesystem::path& aside,
                                              const pack::Classroom& classroom) {
-    return aside / ("class-" + classroom.folder.filename().string() + ".json");
+    return aside /
+           std::filesystem::u8path("class-" + classroom.folder.filename().string() + ".json");
 }
 
 ClassWriter::Outcome ClassWriter::write(const pack::ClassList& list) {

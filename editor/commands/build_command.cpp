@@ -60,7 +60,7 @@ int buildCommand(std::span<const std::string> args, Console console) {
         console.err << "Say which: wrenlet-desk build UNIT.json --out PACK.zip [--version N]\n";
         return 2;
     }
-    const std::filesystem::path unit_path(call->unit);
+    const std::filesystem::path unit_path = std::filesystem::u8path(call->unit);
     const Result<std::string> json = readWhole(unit_path, pack::kMostUnitBytes);
     if (!say(json.problems(), console.err)) return 1;
     const Result<pack::Unit> unit = pack::readUnit(json.value(), unit_path.filename().string());
@@ -81,7 +81,8 @@ int buildCommand(std::span<const std::string> args, Console console) {
     if (!say(pack.problems(), console.err)) return 1;
     const Result<std::string> bytes = pack::writePack(pack.value());
     if (!say(bytes.problems(), console.err)) return 1;
-    if (!say(writeWhole(call->out, bytes.value()).problems(), console.err)) return 1;
+    if (!say(writeWhole(std::filesystem::u8path(call->out), bytes.value()).problems(), console.err))
+        return 1;
     console.out << call->out << ": " << pack.value().name() << ", " << pack.value().items.size()
                 << " items, " << pack.value().clips.size() << " clips, "
                 << pack.value().pictures.size() << " pictures, " << bytes.value().size() / 1024

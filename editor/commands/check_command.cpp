@@ -87,8 +87,9 @@ int checkCommand(std::span<const std::string> args, Console console) {
         console.err << "Say which pack: wrenlet-desk check PACK.zip [--json]\n";
         return 2;
     }
-    const std::string name = std::filesystem::path(file).filename().string();
-    const Result<pack::Pack> read = pack::readPackFile(file);
+    const std::filesystem::path path = std::filesystem::u8path(file);
+    const std::string name = path.filename().string();
+    const Result<pack::Pack> read = pack::readPackFile(path);
     std::vector<Problem> problems = read.problems();
     if (read.ok())
         for (Problem& problem : damagedClips(read.value(), name))

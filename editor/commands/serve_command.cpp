@@ -7,7 +7,7 @@
 #include <nlohmann/json.hpp>
 
 #include "editor/commands/command.hpp"
-#include "editor/commands/typed.hpp"
+#include "editor/commands/typed_lines.hpp"
 #include "editor/look/wording.hpp"
 #include "editor/serve/own_addresses.hpp"
 #include "editor/serve/qr_code.hpp"
@@ -162,7 +162,7 @@ void doAsTyped(const std::string& line, Serving& serving, Teller& teller) {
 int serveCommand(std::span<const std::string> args, Console console) {
     const auto call = callOf(args, console);
     if (!call) return 2;
-    Typed typed;
+    TypedLines typed;
     const SystemClock clock;
     link::SystemEntropy entropy;
     auto serving =

@@ -54,7 +54,8 @@ std::optional<UnitAtHand> unitAtHand(const UnitCall& call, Console console) {
     if (!say(known.problems(), console.err)) return std::nullopt;
     Result<speech::BlockList> blocked = speech::BlockList::open(console.assets / "blocked.bin");
     if (!say(blocked.problems(), console.err)) return std::nullopt;
-    Result<OpenedUnit> opened = openUnit(call.unit, known.value(), console.assets / "pictures");
+    Result<OpenedUnit> opened =
+        openUnit(std::filesystem::u8path(call.unit), known.value(), console.assets / "pictures");
     if (!say(opened.problems(), console.err)) return std::nullopt;
     say(opened.value().problems, console.err);
     return UnitAtHand{std::move(known.value()), std::move(blocked.value()),

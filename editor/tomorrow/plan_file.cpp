@@ -193,7 +193,8 @@ OpenedPlan openPlan(const pack::Classroom& classroom, const std::filesystem::pat
 
 std::filesystem::path PlanWriter::asideFile(const std::filesystem::path& aside,
                                             const pack::Classroom& classroom) {
-    return aside / ("tomorrow-" + classroom.folder.filename().string() + ".json");
+    return aside /
+           std::filesystem::u8path("tomorrow-" + classroom.folder.filename().string() + ".json");
 }
 
 PlanWriter::Outcome PlanWriter::writeInPlace(const TomorrowPlan& plan, const std::string& bytes) {

@@ -28,7 +28,7 @@ std::string idFrom(std::string_view title) {
 }
 
 std::filesystem::path asideFile(const std::filesystem::path& aside, const UnitFolder& folder) {
-    return aside / (folder.folder.filename().string() + ".json");
+    return aside / std::filesystem::u8path(folder.folder.filename().string() + ".json");
 }
 
 }  // namespace

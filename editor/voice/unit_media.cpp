@@ -128,7 +128,8 @@ Result<pack::Clip> UnitMedia::clip(const pack::VoiceNeed& need) const {
     std::string name = need.id;
     std::replace(name.begin(), name.end(), ':', '_');
     for (const char* ending : {".wav", ".flac", ".ogg", ".mp3"}) {
-        const std::filesystem::path path = places_.recordings / (name + ending);
+        const std::filesystem::path path =
+            places_.recordings / std::filesystem::u8path(name + ending);
         std::error_code error;
         if (!std::filesystem::exists(path, error)) continue;
         Result<Pcm> take = readTake(path);

@@ -41,7 +41,7 @@ bool readValue(const std::string& name, const std::string& value, DeskOptions& o
     if (name == "--size") return readSize(value, options);
     if (name == "--scale") return readScale(value, options);
     if (name == "--page") return readPage(value, options);
-    if (name == "--picture") options.picture = value;
+    if (name == "--picture") options.picture = std::filesystem::u8path(value);
     if (name == "--skill") options.skill = value;
     if (name == "--child") {
         options.child = value;
@@ -62,7 +62,7 @@ Result<DeskOptions> readOptions(std::span<const std::string> words) {
         const std::string& word = words[at];
         if (word.empty() || word.front() != '-') {
             if (!options.classroom.empty()) return notUnderstood(word);
-            options.classroom = word;
+            options.classroom = std::filesystem::u8path(word);
         } else if (at + 1 == words.size() || !readValue(word, words[at + 1], options)) {
             return notUnderstood(at + 1 == words.size() ? word : word + " " + words[at + 1]);
         } else {

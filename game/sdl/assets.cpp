@@ -13,7 +13,7 @@ namespace {
 
 std::filesystem::path binFolder() {
     char* base = SDL_GetBasePath();
-    const std::filesystem::path bin = base != nullptr ? base : ".";
+    const std::filesystem::path bin = std::filesystem::u8path(base != nullptr ? base : ".");
     SDL_free(base);
     return bin;
 }
@@ -40,7 +40,7 @@ std::uint64_t number(const SDL_version& version) {
 
 std::filesystem::path assetsFolder() {
     if (const char* named = std::getenv("WRENLET_ASSETS"); named != nullptr && *named != '\0')
-        return named;
+        return std::filesystem::u8path(named);
     return (binFolder() / ".." / "share" / "wrenlet").lexically_normal();
 }
 

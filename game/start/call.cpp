@@ -56,17 +56,17 @@ bool readFlag(const std::string& arg, Call& call) {
 /// False when there is no such option, or its value is none.
 bool readOption(const std::string& arg, const std::string& value, Call& call) {
     if (arg == "--data")
-        call.data = value;
+        call.data = std::filesystem::u8path(value);
     else if (arg == "--child-script")
-        call.script = value;
+        call.script = std::filesystem::u8path(value);
     else if (arg == "--pictures")
-        call.pictures = value;
+        call.pictures = std::filesystem::u8path(value);
     else if (arg == "--try")
-        call.tried = value;
+        call.tried = std::filesystem::u8path(value);
     else if (arg == "--item")
         call.item = value;
     else if (arg == "--draw")
-        call.drawn = value;
+        call.drawn = std::filesystem::u8path(value);
     else if (arg == "--size")
         return readSize(value, call);
     else if (arg == "--seed") {
@@ -135,7 +135,7 @@ std::optional<Call> callOf(const std::vector<std::string>& args) {
                 return std::nullopt;
             ++i;
         } else if (call.classroom.empty()) {
-            call.classroom = args[i];
+            call.classroom = std::filesystem::u8path(args[i]);
         } else {
             return std::nullopt;
         }

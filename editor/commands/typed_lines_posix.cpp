@@ -5,18 +5,18 @@
 #include <csignal>
 #include <thread>
 
-#include "editor/commands/typed.hpp"
+#include "editor/commands/typed_lines.hpp"
 
 namespace wrenlet::desk {
 
-struct Typed::State {
+struct TypedLines::State {
     sigset_t signals{};
     int ends[2] = {-1, -1};
     bool is_open = true;
     std::string typed;
 };
 
-Typed::Typed() : state_(std::make_unique<State>()) {
+TypedLines::TypedLines() : state_(std::make_unique<State>()) {
     sigemptyset(&state_->signals);
     sigaddset(&state_->signals, SIGINT);
     sigaddset(&state_->signals, SIGTERM);
@@ -32,9 +32,9 @@ Typed::Typed() : state_(std::make_unique<State>()) {
     }).detach();
 }
 
-Typed::~Typed() = default;
+TypedLines::~TypedLines() = default;
 
-bool Typed::wait(int ms, std::optional<std::string>& line) {
+bool TypedLines::wait(int ms, std::optional<std::string>& line) {
     pollfd watched[2] = {{state_->ends[0], POLLIN, 0}, {state_->is_open ? 0 : -1, POLLIN, 0}};
     if (poll(watched, 2, ms) <= 0) return true;
     if (watched[0].revents != 0) return false;

@@ -5,7 +5,7 @@
 #include <mutex>
 #include <thread>
 
-#include "editor/commands/typed.hpp"
+#include "editor/commands/typed_lines.hpp"
 
 namespace wrenlet::desk {
 
@@ -26,7 +26,7 @@ BOOL WINAPI asked(DWORD) {
 
 }  // namespace
 
-struct Typed::State {
+struct TypedLines::State {
     struct Lines {
         std::mutex mutex;
         std::deque<std::string> lines;
@@ -37,7 +37,7 @@ struct Typed::State {
     std::shared_ptr<Lines> typed = std::make_shared<Lines>();
 };
 
-Typed::Typed() : state_(std::make_unique<State>()) {
+TypedLines::TypedLines() : state_(std::make_unique<State>()) {
     SetConsoleCtrlHandler(asked, TRUE);
     std::thread([typed = state_->typed] {
         for (std::string line; std::getline(std::cin, line);) {
@@ -48,9 +48,9 @@ Typed::Typed() : state_(std::make_unique<State>()) {
     }).detach();
 }
 
-Typed::~Typed() = default;
+TypedLines::~TypedLines() = default;
 
-bool Typed::wait(int ms, std::optional<std::string>& line) {
+bool TypedLines::wait(int ms, std::optional<std::string>& line) {
     const HANDLE either[] = {stopEvent(), state_->typed->some};
     const DWORD told = WaitForMultipleObjects(2, either, FALSE, static_cast<DWORD>(ms));
     if (told == WAIT_OBJECT_0) return false;

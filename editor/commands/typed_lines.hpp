@@ -8,12 +8,12 @@
 
 namespace wrenlet::desk {
 
-class Typed {
+class TypedLines {
   public:
     /// REQUIRES: no thread was made yet; from here on a request to stop ends wait() and not the
     /// program.
-    Typed();
-    ~Typed();
+    TypedLines();
+    ~TypedLines();
 
     /// False when the program is to stop: Ctrl C, its terminal closed, the system shutting down.
     /// A line that was typed within `ms` is in `line`. An end of input stops nothing.
