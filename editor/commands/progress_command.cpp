@@ -71,7 +71,7 @@ int progressCommand(std::span<const std::string> args, Console console) {
         return 2;
     }
 
-    const OpenedClass opened = openClass(folder, 0);
+    const OpenedClass opened = openClass(std::filesystem::u8path(folder), 0);
     for (const Problem& problem : opened.problems) console.err << sentence(problem) << "\n";
     if (!opened.listed) return 1;
     if (json) {

@@ -137,7 +137,7 @@ std::unique_ptr<WordEar> openWordEar(const std::filesystem::path& assets) {
     std::filesystem::path model = assets / "ear";
     if (!std::filesystem::is_directory(model, error)) model = kDebians;
     if (!std::filesystem::is_directory(model, error)) return nullptr;
-    err_set_callback(nullptr, nullptr);  // what it would tell concerns nobody here
+    err_set_logfp(nullptr);  // what it would tell concerns nobody here
     const std::unique_ptr<cmd_ln_t, FreeConfig> config(cmd_ln_init(
         nullptr, ps_args(), 1, "-hmm", model.string().c_str(), "-remove_silence", "no",
         "-compallsen", "yes", "-beam", "1e-120", "-wbeam", "1e-120", "-pbeam", "1e-120", nullptr));
