@@ -1,4 +1,4 @@
-# The libraries of the web page, or of the game for Windows, under the names that the native build
+# The libraries of the web page, or of the programs for Windows, under the names that the native build
 # finds its own by. They lie in the folder that assets/make/web_libraries.sh, or windows_libraries.sh,
 # prints.
 set(WRENLET_CROSS_LIBRARIES "" CACHE PATH "Where that script put them")
@@ -45,4 +45,32 @@ if(WIN32)
     target_compile_definitions(PkgConfig::SODIUM INTERFACE SODIUM_STATIC)
     target_compile_definitions(PkgConfig::ZIP INTERFACE ZIP_STATIC)
     target_link_libraries(PkgConfig::SODIUM INTERFACE advapi32)
+
+    # Of the desk alone.
+    cross_library(PkgConfig::IMGUI imgui freetype ZLIB::ZLIB)
+    cross_library(PkgConfig::FREETYPE freetype ZLIB::ZLIB)
+    target_include_directories(PkgConfig::FREETYPE SYSTEM INTERFACE
+        ${WRENLET_CROSS_LIBRARIES}/include/freetype2)
+    cross_library(PkgConfig::MICROHTTPD microhttpd)
+    target_link_libraries(PkgConfig::MICROHTTPD INTERFACE ws2_32)
+    cross_library(PkgConfig::QRENCODE qrencode)
+    cross_library(PkgConfig::SNDFILE sndfile FLAC vorbisenc vorbis ogg opus mp3lame mpg123)
+    target_link_libraries(PkgConfig::SNDFILE INTERFACE shlwapi)
+    cross_library(PkgConfig::SAMPLERATE samplerate)
+    cross_library(PkgConfig::SOXR soxr)
+    cross_library(PkgConfig::EXIF exif)
+    cross_library(PkgConfig::EBUR128 ebur128)
+    cross_library(sphinxbase sphinxbase)
+    cross_library(pocketsphinx pocketsphinx sphinxbase)
+    foreach(part flite flite_cmu_us_rms flite_usenglish flite_cmulex)  # one archive has them all
+        cross_library(${part} flite)
+    endforeach()
+    set(SPHINX_INCLUDE_DIRS ${WRENLET_CROSS_LIBRARIES}/include/pocketsphinx
+        ${WRENLET_CROSS_LIBRARIES}/include/sphinxbase)
+    # Libraries that are headers alone; the rest of the folder they lie in is another system's.
+    file(MAKE_DIRECTORY ${CMAKE_BINARY_DIR}/headers)
+    foreach(headers boost doctest stb)
+        file(CREATE_LINK /usr/include/${headers} ${CMAKE_BINARY_DIR}/headers/${headers} SYMBOLIC)
+    endforeach()
+    include_directories(SYSTEM ${CMAKE_BINARY_DIR}/headers)
 endif()

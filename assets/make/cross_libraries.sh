@@ -7,6 +7,7 @@
 #   cross_tools     packages with the compilers
 #   cross_cmake     (an array) how cmake is called; cross_cc, cross_ar: the compiler and the archiver
 #   build_libraries FOLDER_OF_SOURCES: calls the functions below, into $prefix
+# and may add to cross_packages, and to cross_tars.
 set -euo pipefail
 # shellcheck source=assets/make/setup.sh
 . "$(dirname "${BASH_SOURCE[0]}")/setup.sh"
@@ -14,17 +15,18 @@ set -euo pipefail
 # The packages installed here whose sources are built, in the order in which they need one another.
 cross_packages="zlib1g-dev libsdl2-dev libfreetype-dev libsdl2-ttf-dev libsdl2-mixer-dev
     libsdl2-image-dev libsqlite3-dev libzip-dev libogg-dev libsodium-dev"
+# More of them, of which upstream's archive is taken as it is: what Debian adds is about its own way
+# of building.
+cross_tars=""
 
-# As SOURCE=VERSION, one a line.
-cross_sources() {
-    # shellcheck disable=SC2086
-    dpkg-query -W -f '${source:Package}=${source:Version}\n' $cross_packages
-}
+# cross_sources PACKAGE...: as SOURCE=VERSION, one a line.
+cross_sources() { dpkg-query -W -f '${source:Package}=${source:Version}\n' "$@"; }
 
 cross_key() {
     {
         cat "$wrenlet_root/assets/make/cross_libraries.sh" "$cross_script"
-        cross_sources
+        # shellcheck disable=SC2086
+        cross_sources $cross_packages $cross_tars
         # shellcheck disable=SC2086
         dpkg-query -W -f '${Package}=${Version}\n' $cross_tools nlohmann-json3-dev
     } | sha256sum | cut -c1-12
@@ -33,7 +35,7 @@ cross_key() {
 # fetch_sources FOLDER: with lists of our own, so that the machine's package settings stay as they
 # are; its own entries tell where the sources lie.
 fetch_sources() {
-    local entry
+    local entry archive
     mkdir -p "$1/parts" "$1/lists/partial"
     for entry in /etc/apt/sources.list /etc/apt/sources.list.d/*; do
         [ -r "$entry" ] || continue
@@ -46,10 +48,16 @@ fetch_sources() {
         -o "Dir::State::Lists=$1/lists" -o "APT::Sandbox::User=$(id -un)")
     # Entries that have no sources fail here; whether ours were among them is seen below.
     logged apt-get "${options[@]}" update || say "Libraries for $cross: not every list of sources was found; going on"
-    # shellcheck disable=SC2046
-    (cd "$1" && logged apt-get "${options[@]}" source --yes $(cross_sources)) ||
+    mkdir -p "$1/tars"
+    # shellcheck disable=SC2046,SC2086
+    { (cd "$1" && logged apt-get "${options[@]}" source --yes $(cross_sources $cross_packages)) &&
+        { [ -z "$cross_tars" ] || (cd "$1/tars" && logged apt-get "${options[@]}" source --yes \
+            --download-only --tar-only $(cross_sources $cross_tars)); }; } ||
         fail "apt-get could not fetch the sources of the libraries for $cross (its last words are above)." \
             "bring this machine's packages up to date (apt-get update && apt-get upgrade), then start again."
+    for archive in "$1"/tars/*.tar.*; do
+        [ ! -f "$archive" ] || tar -xf "$archive" -C "$1"
+    done
 }
 
 could_not_be_built() {
@@ -75,6 +83,22 @@ cmake_library() {
 truetype_alone() {
     printf 'FT_USE_MODULE( %s )\n' 'FT_Driver_ClassRec, tt_driver_class' 'FT_Module_Class, sfnt_module_class' \
         'FT_Renderer_Class, ft_smooth_renderer_class' >"$1"
+}
+
+# listed_library NAME FOLDER "FLAG..." FILE...: a library of these files and no more, where its own way
+# of building asks too much of a machine that cannot run what it builds.
+listed_library() {
+    local name=$1 folder=$2 flags=$3 list
+    shift 3
+    list=$(dirname "$folder")/$name
+    mkdir -p "$list"
+    {
+        printf 'cmake_minimum_required(VERSION 3.25)\nproject(%s C CXX)\n' "$name"
+        printf 'set(CMAKE_CXX_STANDARD 20)\nadd_library(%s STATIC' "$name"
+        printf "\n    ${folder%/}/%s" "$@"
+        printf ')\ntarget_compile_options(%s PRIVATE %s)\ninstall(TARGETS %s)\n' "$name" "$flags" "$name"
+    } >"$list/CMakeLists.txt"
+    cmake_library "$list" -DCMAKE_BUILD_TYPE=Release
 }
 
 # Debian's sources lack a file that its CMake list names. Nothing here reads gzip's files.
@@ -155,7 +179,7 @@ have_cross_libraries() {
     debian_like || fail "the libraries for $cross are built from Debian's sources, and this is not Debian or Ubuntu." \
         "build them on Debian 12, or in a container of it."
     # shellcheck disable=SC2086
-    have_also dpkg-dev tcl ca-certificates $cross_tools $cross_packages
+    have_also dpkg-dev tcl ca-certificates $cross_tools $cross_packages $cross_tars
     local cache=${WRENLET_CROSS_CACHE:-${XDG_CACHE_HOME:-${HOME:?}/.cache}/wrenlet}
     cross_prefix=$cache/$cross-$(cross_key)
     [ ! -f "$cross_prefix/whole" ] || return 0
