@@ -93,7 +93,7 @@ TEST_CASE("Audio files: MP3 is read, and one cut short is a shorter take or a pr
     info.samplerate = 44100;
     info.channels = 1;
     info.format = SF_FORMAT_MPEG | SF_FORMAT_MPEG_LAYER_III;
-    SNDFILE* file = sf_open(path.c_str(), SFM_WRITE, &info);
+    SNDFILE* file = sf_open(path.string().c_str(), SFM_WRITE, &info);
     REQUIRE(file != nullptr);
     const Pcm sound = tone(440, -12, 1, 44100);
     sf_writef_float(file, sound.samples.data(), static_cast<sf_count_t>(sound.samples.size()));
