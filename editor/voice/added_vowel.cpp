@@ -10,22 +10,24 @@ namespace {
 
 using speech::Phoneme;
 
-// Chosen on the tuning half of the labelled set (tests/ear), never on the half that judges them.
-constexpr double kRepeats = 0.5;     // VoiceFrame::again of a voice
-constexpr double kOverRoom = 3;      // times the room's power
-constexpr double kNotBreath = -16;   // dB, low to mid: a breath has no low
-constexpr double kNotHiss = -3;      // dB, low and mid to high
-constexpr double kOpen = -6;         // dB, mid of low and mid: a closed mouth hums low alone
-constexpr double kOpenUnder = 16;    // dB that an open vowel may lie under the loudest frame
-constexpr double kMuffled = -20;     // dB, the same once the consonant has burst: "uh" is dark
-constexpr double kMuffledUnder = 4;  // dB
-constexpr double kTop = 1;           // dB: the loudest voiced moment lies in the vowel
-constexpr double kShortest = 0.035;  // s
-constexpr std::size_t kBridged = 1;  // frames inside a vowel that may look like none
-constexpr std::size_t kBurst = 2;    // frames from the loudest hiss to where the burst is over
-constexpr double kAround = 0.2;      // s of the take looked at beside speech
-constexpr double kStillAgain = 0.3;  // VoiceFrame::again of a voice that comes or goes
-constexpr double kStillUnder = 24;   // dB that it may lie under the vowel's loudest moment
+// Chosen on the tuning part of the labelled set (tests/ear), never on those that judge them.
+constexpr double kRepeats = 0.5;      // VoiceFrame::again of a voice
+constexpr double kSurelyAgain = 0.8;  // the same of a voice and nothing else
+constexpr double kOverRoom = 3;       // times the room's power
+constexpr double kNotBreath = -16;    // dB, low to mid: a breath has no low
+constexpr double kNotHiss = -3;       // dB, low and mid to high
+constexpr double kOpen = -6;          // dB, mid of low and mid: a closed mouth hums low alone
+constexpr double kOpenUnder = 16;     // dB that an open vowel may lie under the loudest frame
+constexpr double kMuffled = -20;      // dB, the same once the consonant has burst: "uh" is dark
+constexpr double kMuffledUnder = 4;   // dB
+constexpr double kTop = 1;            // dB: the loudest voiced moment lies in the vowel
+constexpr double kShortest = 0.035;   // s
+constexpr std::size_t kBridged = 1;   // frames inside a vowel that may look like none
+constexpr std::size_t kBurst = 2;     // frames from the loudest hiss to where the burst is over
+constexpr double kAround = 0.2;       // s of the take looked at beside speech
+constexpr double kRoomAround = 0.15;  // s of the take that the recogniser hears beside speech
+constexpr double kStillAgain = 0.3;   // VoiceFrame::again of a voice that comes or goes
+constexpr double kStillUnder = 24;    // dB that it may lie under the vowel's loudest moment
 
 double db(double power) {
     return 10 * std::log10(power + 1e-15);
@@ -119,6 +121,34 @@ Frames wholeVowel(const Clip& clip, Frames sure) {
     return {first, last + 1 - first};
 }
 
+/// A take's frames around speech.
+struct Looked {
+    double begin_s;  // of the first, in the take
+    std::vector<VoiceFrame> frames;
+};
+
+std::optional<Finding> byRule(const Looked& looked, const pack::VoiceNeed& need) {
+    const Clip clip(looked.frames, std::any_of(need.sounds.begin(), need.sounds.end(), hums));
+    const Frames sure = longestVowel(clip);
+    if (static_cast<double>(sure.count) * kVoiceFrame < kShortest - 1e-9) return std::nullopt;
+    const Frames whole = wholeVowel(clip, sure);
+    const double length = static_cast<double>(whole.count) * kVoiceFrame;
+    const double begin = looked.begin_s + static_cast<double>(whole.begin) * kVoiceFrame;
+    return Finding{Trouble::added_vowel, begin, begin + length, length, {}};
+}
+
+/// s between two moments of the take in which a voice is surely heard.
+double voicedBetween(const Looked& looked, double begin_s, double end_s) {
+    const double room = Clip(looked.frames, false).room;
+    double voiced = 0, at = looked.begin_s;
+    for (const VoiceFrame& frame : looked.frames) {
+        const bool surely = frame.again > kSurelyAgain && frame.mid > kOverRoom * room;
+        if (surely && at >= begin_s && at < end_s) voiced += kVoiceFrame;
+        at += kVoiceFrame;
+    }
+    return voiced;
+}
+
 }  // namespace
 
 bool isWithoutVowel(const pack::VoiceNeed& need) {
@@ -134,19 +164,34 @@ bool canTellAddedVowel(const pack::VoiceNeed& need) {
            });
 }
 
-std::optional<Finding> addedVowel(const Pcm& take, const HeardSpeech& heard,
-                                  const pack::VoiceNeed& need) {
-    if (!canTellAddedVowel(need) || heard.bursts.empty()) return std::nullopt;
-    const Stretch looked = widened(heard.all(), kAround, take);
-    const std::vector<VoiceFrame> frames = voiceFrames(cutOut(take, looked));
-    const Clip clip(frames, std::any_of(need.sounds.begin(), need.sounds.end(), hums));
-    const Frames sure = longestVowel(clip);
-    if (static_cast<double>(sure.count) * kVoiceFrame < kShortest - 1e-9) return std::nullopt;
-    const Frames whole = wholeVowel(clip, sure);
-    const double length = static_cast<double>(whole.count) * kVoiceFrame;
-    const double begin = static_cast<double>(looked.begin) / take.rate +
-                         static_cast<double>(whole.begin) * kVoiceFrame;
-    return Finding{Trouble::added_vowel, begin, begin + length, length, {}};
+VowelEvidence vowelEvidence(const Pcm& take, const HeardSpeech& heard, const pack::VoiceNeed& need,
+                            WordEar* ear) {
+    if (!canTellAddedVowel(need) || heard.bursts.empty()) return {};
+    const auto seconds = [&](Stretch stretch) {
+        return static_cast<double>(stretch.begin) / take.rate;
+    };
+    const Stretch around = widened(heard.all(), kAround, take);
+    const Looked looked{seconds(around), voiceFrames(cutOut(take, around))};
+    VowelEvidence evidence;
+    evidence.by_rule = byRule(looked, need);
+    if (ear == nullptr) return evidence;
+    const Stretch listened = widened(heard.all(), kRoomAround, take);
+    evidence.by_ear = ear->vowelAfter(cutOut(take, listened), need.sounds);
+    if (evidence.by_ear) {
+        evidence.by_ear->begin_s += seconds(listened);
+        evidence.by_ear->end_s += seconds(listened);
+        evidence.voiced_s = voicedBetween(looked, evidence.by_ear->begin_s, evidence.by_ear->end_s);
+    }
+    return evidence;
+}
+
+std::optional<Finding> addedVowel(const VowelEvidence& evidence, VowelLimits limits) {
+    if (!evidence.by_ear) return evidence.by_rule;
+    const auto& [margin, begin_s, end_s] = *evidence.by_ear;
+    if (margin >= (evidence.by_rule ? limits.with_rule : limits.surely) ||
+        evidence.voiced_s < limits.voiced_s - 1e-9)
+        return std::nullopt;
+    return Finding{Trouble::added_vowel, begin_s, end_s, end_s - begin_s, {}};
 }
 
 }  // namespace wrenlet::desk

@@ -11,7 +11,7 @@
 
 namespace wrenlet::desk {
 
-/// EarJudgement::margin below which another word is named. Chosen on the tuning half of the
+/// EarJudgement::margin below which another word is named. Chosen on the tuning part of the
 /// labelled set (tests/ear), so that a right word is seldom blamed.
 inline constexpr double kAnotherBelow = -6;
 

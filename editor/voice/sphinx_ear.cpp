@@ -19,6 +19,11 @@ constexpr double kPad = 0.1;                // s of quiet around a word, which t
 constexpr double kDither = 1e-4;            // -80 dBFS: digital silence is nothing it knows
 constexpr double kLeast = 0.05, kMost = 5;  // s
 constexpr const char* kDebians = "/usr/share/pocketsphinx/model/en-us/en-us";
+constexpr double kFrames = 100;  // of the model, a second
+/// What "uh" after a consonant is like.
+constexpr speech::Phoneme kAdded[] = {speech::Phoneme::ah, speech::Phoneme::uh,
+                                      speech::Phoneme::er, speech::Phoneme::eh,
+                                      speech::Phoneme::aa, speech::Phoneme::ih};
 
 struct FreeDecoder {
     void operator()(ps_decoder_t* decoder) const { ps_free(decoder); }
@@ -41,11 +46,12 @@ std::string phones(const speech::Pronunciation& sounds) {
     return text;
 }
 
-std::vector<std::int16_t> padded(const Pcm& spoken) {
+/// Of even loudness, with `pad_s` of quiet on both sides.
+std::vector<std::int16_t> padded(const Pcm& spoken, double pad_s) {
     const Pcm heard = roughlyAtRate(spoken, kEarRate);
     float top = 1e-6f;
     for (const float sample : heard.samples) top = std::max(top, std::fabs(sample));
-    const auto pad = static_cast<std::size_t>(kPad * kEarRate);
+    const auto pad = static_cast<std::size_t>(pad_s * kEarRate);
     std::vector<std::int16_t> out;
     Random random(1);
     for (std::size_t i = 0; i < heard.samples.size() + 2 * pad; ++i) {
@@ -65,22 +71,42 @@ class SphinxEar final : public WordEar {
                                       std::span<const SaidWord> others) override {
         if (others.empty() || spoken.seconds() < kLeast || spoken.seconds() > kMost)
             return std::nullopt;
-        const std::vector<std::int16_t> sound = padded(spoken);
+        const std::vector<std::int16_t> sound = padded(spoken, kPad);
         std::vector<std::string> names;
         for (const SaidWord& other : others) names.push_back(nameOf(other.sounds));
-        const auto right = fit(sound, {nameOf(expected)});
-        const auto other = fit(sound, names);
+        const auto right = fit(sound, {{nameOf(expected)}});
+        const auto other = fit(sound, {names});
         if (!right || !other || frames_ == 0) return std::nullopt;
-        const auto at = std::find(names.begin(), names.end(), other->word);
+        const auto at = std::find(names.begin(), names.end(), other->last);
         if (at == names.end()) return std::nullopt;
         return EarJudgement{static_cast<std::size_t>(at - names.begin()),
                             (right->score - other->score) / frames_};
     }
 
+    std::optional<VowelJudgement> vowelAfter(const Pcm& spoken,
+                                             const speech::Pronunciation& consonants) override {
+        if (consonants.empty() || spoken.seconds() < kLeast || spoken.seconds() > kMost)
+            return std::nullopt;
+        const std::vector<std::int16_t> sound = padded(spoken, 0);
+        std::vector<std::string> vowels;
+        for (const speech::Phoneme vowel : kAdded) vowels.push_back(nameOf({{vowel}}));
+        // A stop's breath is not a vowel's beginning.
+        speech::Pronunciation breathed = consonants;
+        breathed.push_back({speech::Phoneme::hh});
+        const std::vector<std::string> firsts{nameOf(consonants), nameOf(breathed)};
+        const auto alone = fit(sound, {firsts});
+        const auto with = fit(sound, {firsts, vowels});
+        if (!alone || !with) return std::nullopt;
+        const double begin = with->last_begin / kFrames, end = (with->last_end + 1) / kFrames;
+        return VowelJudgement{alone->score - with->score, std::min(begin, spoken.seconds()),
+                              std::min(end, spoken.seconds())};
+    }
+
   private:
     struct Fit {
-        std::string word;
-        double score;
+        std::string last;                  // the last word
+        int last_begin = 0, last_end = 0;  // its first and last frame
+        double score = 0;                  // of everything heard, in the decoder's own unit
     };
 
     /// A pseudo-word for these sounds, told to the decoder once.
@@ -94,34 +120,39 @@ class SphinxEar final : public WordEar {
         return name;
     }
 
+    /// One word of each list, one after the other. (The decoder's own reader of grammars leaks each
+    /// of them.)
     std::optional<Fit> fit(const std::vector<std::int16_t>& sound,
-                           const std::vector<std::string>& names) {
+                           const std::vector<std::vector<std::string>>& lists) {
         ps_decoder_t* decoder = decoder_.get();
-        // One of these words, once. (The decoder's own reader of grammars leaks each of them.)
+        const int states = static_cast<int>(lists.size());
         const std::unique_ptr<fsg_model_t, FreeGrammar> grammar(
-            fsg_model_init("said", ps_get_logmath(decoder), 1, 2));
+            fsg_model_init("said", ps_get_logmath(decoder), 1, states + 1));
         if (!grammar) return std::nullopt;
         grammar->start_state = 0;
-        grammar->final_state = 1;
-        for (const std::string& name : names)
-            fsg_model_trans_add(grammar.get(), 0, 1, 0,
-                                fsg_model_word_add(grammar.get(), name.c_str()));
+        grammar->final_state = states;
+        for (int from = 0; from < states; ++from)
+            for (const std::string& name : lists[static_cast<std::size_t>(from)])
+                fsg_model_trans_add(grammar.get(), from, from + 1, 0,
+                                    fsg_model_word_add(grammar.get(), name.c_str()));
         if (ps_set_fsg(decoder, "said", grammar.get()) < 0 || ps_set_search(decoder, "said") < 0 ||
             ps_start_utt(decoder) < 0)
             return std::nullopt;
         ps_process_raw(decoder, sound.data(), sound.size(), 0, 1);
         ps_end_utt(decoder);
-        std::optional<Fit> found;
-        double score = 0;
+        Fit found;
         for (ps_seg_t* part = ps_seg_iter(decoder); part != nullptr; part = ps_seg_next(part)) {
             std::int32_t acoustic = 0, language = 0, back = 0;
             ps_seg_prob(part, &acoustic, &language, &back);
-            score += acoustic;
+            found.score += acoustic;
             const std::string word = ps_seg_word(part);
-            if (std::find(names.begin(), names.end(), word) != names.end()) found = Fit{word, 0};
+            if (std::find(lists.back().begin(), lists.back().end(), word) == lists.back().end())
+                continue;
+            found.last = word;
+            ps_seg_frames(part, &found.last_begin, &found.last_end);
         }
         frames_ = ps_get_n_frames(decoder);
-        if (found) found->score = score;
+        if (found.last.empty()) return std::nullopt;
         return found;
     }
 

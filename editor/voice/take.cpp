@@ -25,7 +25,7 @@ CheckedTake checkedTake(Pcm take, const pack::VoiceNeed& need, WordEar* ear,
     checked.findings = checkTake(checked.take, checked.heard, need);
     checked.spoken = checked.heard.all();
     if (checked.spoken.empty()) return checked;
-    if (const auto vowel = addedVowel(checked.take, checked.heard, need))
+    if (const auto vowel = addedVowel(vowelEvidence(checked.take, checked.heard, need, ear)))
         checked.findings.push_back(*vowel);
     if (const auto other = anotherWord(cutOut(checked.take, checked.spoken), need, ear, others))
         checked.findings.push_back(*other);

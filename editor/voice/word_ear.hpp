@@ -1,6 +1,7 @@
-// Whether a take is likelier another word than the one asked for. A recogniser stands behind this
-// interface, so that the desk runs where there is none. It can warn of the wrong clip; it can't
-// tell words apart that differ in one sound, so it never blocks.
+// Whether a take is likelier another word than the one asked for, and whether a vowel was said
+// after lone consonants. A recogniser stands behind this interface, so that the desk runs where
+// there is none. It can warn of the wrong clip; it can't tell words apart that differ in one sound,
+// so it never blocks.
 #pragma once
 
 #include <filesystem>
@@ -26,6 +27,12 @@ struct EarJudgement {
                         // better
 };
 
+/// How well consonants alone fit what is heard, held against the same with a vowel after them.
+struct VowelJudgement {
+    double margin = 0;              // in the recogniser's unit; below 0: with a vowel fits better
+    double begin_s = 0, end_s = 0;  // the vowel, if it is one, in what was heard
+};
+
 class WordEar {
   public:
     virtual ~WordEar() = default;
@@ -34,6 +41,10 @@ class WordEar {
     virtual std::optional<EarJudgement> judge(const Pcm& spoken,
                                               const speech::Pronunciation& expected,
                                               std::span<const SaidWord> others) = 0;
+    /// As above. `spoken`: with some of the room around it, which tells noise from speech. Nothing
+    /// when it can't tell: no consonants, too short or too long.
+    virtual std::optional<VowelJudgement> vowelAfter(const Pcm& spoken,
+                                                     const speech::Pronunciation& consonants) = 0;
 };
 
 /// The recogniser of this machine, with the model in ear/ of `assets`, else with the machine's own;

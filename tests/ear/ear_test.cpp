@@ -17,7 +17,7 @@ namespace {
 
 std::vector<Voice> fewVoices() {
     std::vector<std::string> missing;
-    return voicesOf(Half::tune, true, missing);
+    return voicesOf(Part::tune, true, missing);
 }
 
 double valueOf(const std::vector<Line>& lines, const std::string& condition,
@@ -47,7 +47,9 @@ TEST_CASE("The ear: a vowel added to a lone consonant is heard, and seldom one t
     std::vector<LoneSound> sounds;
     for (const Voice& voice : fewVoices())
         for (LoneSound& sound : loneSounds(voice, {})) sounds.push_back(std::move(sound));
-    const std::vector<Line> lines = loneReport(sounds, true);
+    const auto ear = desk::openWordEar();
+    REQUIRE(ear);
+    const std::vector<Line> lines = loneReport(sounds, ear.get(), true);
     for (const char* room : {"clean", "12 dB"}) {
         CHECK(valueOf(lines, std::string("stops, s, sh; ") + room, "found") > 85);
         CHECK(valueOf(lines, std::string("stops, s, sh; ") + room, "heard where there is none") <

@@ -5,6 +5,7 @@
 
 #include "editor/voice/audio_file.hpp"
 #include "tests/ear/noise.hpp"
+#include "tests/ear/tongue.hpp"
 
 namespace wrenlet::ear {
 namespace {
@@ -73,39 +74,62 @@ pack::VoiceNeed Word::need() const {
     return {"word:" + text, text, sounds, pack::VoiceNeed::Kind::word};
 }
 
-std::vector<Voice> voicesOf(Half half, bool few, std::vector<std::string>& missing) {
+std::vector<Voice> voicesOf(Part part, bool few, std::vector<std::string>& missing) {
     // The first pitch and pace of each list go with its first name, and so on around.
     std::vector<Voice> all;
-    const auto espeak = [&](std::initializer_list<const char*> names, std::vector<int> pitches,
-                            std::vector<double> paces) {
+    const auto say = [&](Maker maker, std::initializer_list<const char*> names,
+                         std::vector<int> pitches, std::vector<double> paces) {
         std::size_t i = 0;
         for (const char* name : names) {
-            all.push_back(
-                {Maker::espeak, name, pitches[i % pitches.size()], paces[i % paces.size()]});
+            all.push_back({maker, name, pitches[i % pitches.size()], paces[i % paces.size()]});
             ++i;
         }
     };
-    if (half == Half::tune) {
-        espeak({"en-us+m1", "en-us+m3", "en-us+m5", "en-us+m7", "en-us+f1", "en-us+f3", "en-us+f5"},
-               {35, 45, 55, 65}, {0.9, 1.1, 1.3});
-        espeak({"en-us", "en-us+m2", "en-us+m4", "en-us+m6", "en-us+f2", "en-us+f4", "en-gb-x-rp"},
-               {30, 42, 54, 66}, {0.85, 1.1, 1.35});
-        for (const int hertz : {95, 125, 155})
-            all.push_back({Maker::festival, "kal_diphone", hertz, 0.8 + hertz / 500.0});
-        for (const int hertz : {85, 145})
-            all.push_back({Maker::festival, "ked_diphone", hertz, 1.4 - hertz / 250.0});
-        all.push_back({Maker::flite, "kal16", 50, 1.2});
-        all.push_back({Maker::flite, "awb", 50, 1.1});
-        all.push_back({Maker::flite, "slt", 50, 1.25});
-    } else {
-        espeak({"en-us+caleb", "en-us+shelby", "en-us+Andrea", "en-us+robert", "en-us+sandro",
-                "en-us+travis", "en-us+Denis", "en-us+norbert", "en-us+Hugo", "en-us+miguel",
-                "en-us+Mike", "en-gb-scotland"},
-               {43, 52, 61, 74, 48}, {0.85, 1.05, 1.25, 1.15});
-        for (const int hertz : {110, 135, 165})
-            all.push_back({Maker::festival, "ked_diphone", hertz, 0.6 + hertz / 300.0});
-        for (const double pace : {0.95, 1.2, 1.35})
-            all.push_back({Maker::festival, "cmu_us_slt_arctic_hts", 50, pace});
+    switch (part) {
+        case Part::tune:
+            say(Maker::espeak,
+                {"en-us+m1", "en-us+m3", "en-us+m5", "en-us+m7", "en-us+f1", "en-us+f3",
+                 "en-us+f5"},
+                {35, 45, 55, 65}, {0.9, 1.1, 1.3});
+            say(Maker::espeak,
+                {"en-us", "en-us+m2", "en-us+m4", "en-us+m6", "en-us+f2", "en-us+f4", "en-gb-x-rp"},
+                {30, 42, 54, 66}, {0.85, 1.1, 1.35});
+            say(Maker::espeak,
+                {"en-us+adam", "en-us+anika", "en-us+boris", "en-us+grandma", "en-us+klatt2",
+                 "en-us+linda", "en-us+paul", "en-us+steph"},
+                {38, 50, 62, 70, 46}, {1, 1.2, 0.9});
+            say(Maker::festival, {"kal_diphone", "kal_diphone", "kal_diphone"}, {95, 125, 155},
+                {0.99, 1.05, 1.11});
+            say(Maker::festival, {"ked_diphone", "ked_diphone"}, {85, 145}, {1.06, 0.82});
+            say(Maker::festival,
+                {"lp_diphone", "lp_diphone", "pc_diphone", "czech_dita", "czech_dita", "czech_krb",
+                 "czech_krb", "czech_ph", "suo_fi_lj_diphone", "suo_fi_lj_diphone"},
+                {190, 230, 120, 170, 210, 250, 280, 105, 180, 220}, {1, 0.8, 0.9, 1.2, 0.75, 1.1});
+            say(Maker::flite, {"kal16", "awb", "slt", "awb", "slt"}, {50},
+                {1.2, 1.1, 1.25, 0.85, 1});
+            break;
+        case Part::judge:
+            say(Maker::espeak,
+                {"en-us+caleb", "en-us+shelby", "en-us+Andrea", "en-us+robert", "en-us+sandro",
+                 "en-us+travis", "en-us+Denis", "en-us+norbert", "en-us+Hugo", "en-us+miguel",
+                 "en-us+Mike", "en-gb-scotland"},
+                {43, 52, 61, 74, 48}, {0.85, 1.05, 1.25, 1.15});
+            for (const int hertz : {110, 135, 165})
+                say(Maker::festival, {"ked_diphone"}, {hertz}, {0.6 + hertz / 300.0});
+            say(Maker::festival,
+                {"cmu_us_slt_arctic_hts", "cmu_us_slt_arctic_hts", "cmu_us_slt_arctic_hts"}, {50},
+                {0.95, 1.2, 1.35});
+            break;
+        case Part::fresh:
+            say(Maker::espeak,
+                {"en-us+benjamin", "en-us+Alicia", "en-us+zac", "en-us+aunty", "en-us+Lee",
+                 "en-us+belinda", "en-us+iven", "en-us+victor"},
+                {40, 57, 49, 68}, {1.1, 0.9, 1.3});
+            say(Maker::festival,
+                {"czech_machac", "czech_machac", "hy_fi_mv_diphone", "hy_fi_mv_diphone",
+                 "pc_diphone", "kal_diphone", "kal_diphone", "ked_diphone"},
+                {100, 130, 95, 125, 150, 110, 140, 120}, {1, 0.8, 1.15});
+            break;
     }
     std::vector<Voice> here;
     for (const Voice& voice : all) {
@@ -157,6 +181,7 @@ std::vector<Word> words(const Voice& voice, const std::vector<std::string>& text
                         const speech::Lexicon& lexicon, const std::filesystem::path& scratch) {
     std::vector<Word> out;
     std::vector<Pronunciation> all;
+    if (tongueOf(voice.name).name != Tongue::Name::english) return out;
     for (const std::string& text : texts) {
         const auto said = lexicon.lookUp(text);
         if (said.empty()) continue;

@@ -2,14 +2,19 @@
 // there.
 #pragma once
 
+#include "editor/voice/word_ear.hpp"
 #include "tests/ear/labelled.hpp"
 #include "tests/ear/line.hpp"
 
 namespace wrenlet::ear {
 
-std::vector<Line> loneReport(const std::vector<LoneSound>& sounds, bool few);
+/// `ear`: the recogniser that helps the rule. Few rooms when `few`.
+std::vector<Line> loneReport(const std::vector<LoneSound>& sounds, desk::WordEar* ear, bool few);
 
-/// One line a wrong answer, on the tuning half alone.
-std::string wrongLone(const std::vector<LoneSound>& sounds);
+/// One line a wrong answer, on the tuning part alone.
+std::string wrongLone(const std::vector<LoneSound>& sounds, desk::WordEar* ear);
+
+/// The limits with the fewest errors on these sounds, the best first, and what each costs.
+std::string fittedLimits(const std::vector<LoneSound>& sounds, desk::WordEar& ear);
 
 }  // namespace wrenlet::ear

@@ -1,8 +1,8 @@
 #include "tests/ear/synth.hpp"
 
-#include "content/common/files.hpp"
 #include "editor/voice/audio_file.hpp"
 #include "tests/ear/commands.hpp"
+#include "tests/ear/festival_voice.hpp"
 #include "tests/ear/flite_voice.hpp"
 
 namespace wrenlet::ear {
@@ -77,10 +77,6 @@ std::string lower(std::string_view arpabet) {
     return out;
 }
 
-std::string phoneName(Phoneme phoneme) {
-    return phoneme == Phoneme::ax ? "ax" : lower(speech::arpabet(phoneme));
-}
-
 Spoken espeak(const Voice& voice, const Pronunciation& sounds) {
     std::string names;
     for (const speech::Sound& sound : sounds) {
@@ -97,92 +93,6 @@ Spoken espeak(const Voice& voice, const Pronunciation& sounds) {
     if (bytes.empty()) return {};
     auto sound = desk::decodeTake(bytes, "espeak-ng");
     return sound.ok() ? Spoken{std::move(sound.value()), {}, 0} : Spoken{};
-}
-
-bool isDiphone(const Voice& voice) {
-    return voice.name.find("diphone") != voice.name.npos;
-}
-
-/// Seconds that festival's diphones hold a sound, before the pace.
-double held(const speech::Sound& sound) {
-    if (sound.phoneme == Phoneme::ax) return 0.09;
-    return speech::isVowel(sound.phoneme) ? 0.14 : 0.1;
-}
-
-/// Scheme that makes `utt`: diphones from segments with their lengths and pitch, the others from a
-/// word that the lexicon is told.
-std::string festivalUtterance(const Voice& voice, const Pronunciation& sounds, std::size_t number) {
-    std::string text;
-    if (isDiphone(voice)) {
-        text = "(set! utt (utt.synth (Utterance Segments ((pau 0.2) ";
-        for (const speech::Sound& sound : sounds) {
-            text += '(' + phoneName(sound.phoneme) + ' ' + std::to_string(held(sound) * voice.pace);
-            if (speech::isVowel(sound.phoneme))
-                text += " (0.03 " + std::to_string(voice.pitch) + ')';
-            text += ") ";
-        }
-        return text + "(pau 0.2)))))\n";
-    }
-    const std::string word = "wrn" + std::to_string(number);
-    std::string syllables, open;
-    for (const speech::Sound& sound : sounds) {
-        open += (open.empty() ? "" : " ") + phoneName(sound.phoneme);
-        if (!speech::isVowel(sound.phoneme)) continue;
-        syllables += "((" + open + ") " + (sound.stress == speech::Stress::none ? "0" : "1") + ") ";
-        open.clear();
-    }
-    if (!open.empty() && !syllables.empty()) {  // what follows the last vowel belongs to it
-        const std::size_t at = syllables.rfind(") ", syllables.size() - 3);
-        syllables.insert(at, " " + open);
-    } else if (!open.empty()) {
-        syllables = "((" + open + ") 1)";
-    }
-    return "(lex.add.entry '(\"" + word + "\" nil (" + syllables + ")))\n" +
-           "(Parameter.set 'Duration_Stretch " + std::to_string(voice.pace) + ")\n" +
-           "(set! utt (utt.synth (Utterance Text \"" + word + "\")))\n";
-}
-
-/// Ends of segments as festival saves them: "0.3200 100 aa" a line after "#".
-Spoken withEnds(Pcm sound, const std::string& lines, std::size_t sounds) {
-    Spoken spoken{std::move(sound), {}, 0};
-    double last = 0;
-    for (std::size_t at = lines.find('\n'); at != lines.npos && at + 1 < lines.size();) {
-        const std::size_t end = lines.find('\n', at + 1);
-        const std::string line = lines.substr(at + 1, end - at - 1);
-        const double until = std::strtod(line.c_str(), nullptr);
-        if (line.find(" pau") == line.npos && !line.empty()) {
-            if (spoken.ends.empty()) spoken.begin = last;
-            spoken.ends.push_back(until);
-        }
-        last = until;
-        at = end;
-    }
-    if (spoken.ends.size() != sounds) spoken.ends.clear();
-    return spoken;
-}
-
-std::vector<Spoken> festival(const Voice& voice, const std::vector<Pronunciation>& all,
-                             const std::filesystem::path& scratch) {
-    std::string script = "(voice_" + voice.name + ")\n";
-    const auto place = [&](std::size_t i, const char* ending) {
-        return (scratch / (std::to_string(i) + ending)).string();
-    };
-    for (std::size_t i = 0; i < all.size(); ++i)
-        script += festivalUtterance(voice, all[i], i) + "(utt.save.wave utt \"" + place(i, ".wav") +
-                  "\" 'riff)\n(utt.save.segs utt \"" + place(i, ".segs") + "\")\n";
-    std::vector<Spoken> said(all.size());
-    const std::filesystem::path file = scratch / "say.scm";
-    if (!writeWhole(file, script).ok()) return said;
-    outputOf("festival -b '" + file.string() + "' 2>&1");
-    for (std::size_t i = 0; i < all.size(); ++i) {
-        auto sound = desk::readTake(place(i, ".wav"));
-        auto lines = readWhole(place(i, ".segs"), 1 << 16);
-        if (sound.ok() && lines.ok())
-            said[i] = withEnds(std::move(sound.value()), lines.value(), all[i].size());
-        std::filesystem::remove(place(i, ".wav"));
-        std::filesystem::remove(place(i, ".segs"));
-    }
-    return said;
 }
 
 }  // namespace
@@ -205,8 +115,7 @@ std::vector<Spoken> sayAll(const Voice& voice, const std::vector<Pronunciation>&
 bool isHere(const Voice& voice) {
     if (voice.maker == Voice::Maker::flite) return true;
     if (voice.maker == Voice::Maker::espeak) return hasProgram("espeak-ng");
-    return hasProgram("festival") &&
-           outputOf("festival -b '(voice_" + voice.name + ")' 2>&1 || echo no").empty();
+    return hasFestivalVoice(voice);
 }
 
 }  // namespace wrenlet::ear

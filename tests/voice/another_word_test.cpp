@@ -28,6 +28,9 @@ struct ToldEar final : WordEar {
         if (others.empty()) return std::nullopt;
         return EarJudgement{likeliest, margin};
     }
+    std::optional<VowelJudgement> vowelAfter(const Pcm&, const speech::Pronunciation&) override {
+        return std::nullopt;
+    }
 };
 
 }  // namespace

@@ -4,11 +4,9 @@
 #include <cmath>
 #include <vector>
 
-#include "editor/voice/added_vowel.hpp"
 #include "editor/voice/audio_file.hpp"
 #include "editor/voice/demo_voice.hpp"
 #include "editor/voice/loudness.hpp"
-#include "editor/voice/take.hpp"
 #include "editor/voice/trim.hpp"
 #include "tests/fixtures/dictionary.hpp"
 
@@ -171,7 +169,8 @@ TEST_CASE("Another rate leaves a sine a sine, with nothing beside it down to 100
     low.rate = 16'000;
     constexpr double kHertz = 3'000, kPeak = 0.5;
     for (int i = 0; i < low.rate; ++i)
-        low.samples.push_back(static_cast<float>(kPeak * std::sin(2 * kPi * kHertz * i / low.rate)));
+        low.samples.push_back(
+            static_cast<float>(kPeak * std::sin(2 * kPi * kHertz * i / low.rate)));
     const Pcm high = atRate(low, 48'000);
     double beside = 0, of = 0;
     for (std::size_t i = 4'800; i + 4'800 < high.samples.size(); ++i) {
@@ -195,45 +194,4 @@ TEST_CASE("The same sound gives the same file, and the demo voice says a word al
     const auto back = decodeTake(first.value(), "clip.ogg");
     REQUIRE(back.ok());
     CHECK(back.value().samples.size() == once.samples.size());
-}
-
-TEST_CASE("Demo voice: the whole of an added vowel is marked and cut off") {
-    const DemoVoice voice(fixtures::dictionary());
-    const auto said = [&](speech::Phoneme phoneme, speech::Stress stress) {
-        return voice.say({"sound:x", "x", {{phoneme, stress}}, pack::VoiceNeed::Kind::sound});
-    };
-    const Pcm uh = said(speech::Phoneme::ah, speech::Stress::primary);
-    using speech::Phoneme;
-    for (const Phoneme phoneme : {Phoneme::p, Phoneme::b, Phoneme::t, Phoneme::d, Phoneme::k,
-                                  Phoneme::g, Phoneme::f, Phoneme::s, Phoneme::sh, Phoneme::th}) {
-        CAPTURE(std::string(speech::ipa(phoneme)));
-        const Pcm alone = said(phoneme, speech::Stress::none);
-        Pcm take{std::vector<float>(kClipRate / 2, 0.f), kClipRate};
-        for (const Pcm* part : {&alone, &uh})
-            take.samples.insert(take.samples.end(), part->samples.begin(), part->samples.end());
-        take.samples.insert(take.samples.end(), kClipRate / 2, 0.f);
-        const pack::VoiceNeed need{
-            "sound:x", "x", {{phoneme, speech::Stress::none}}, pack::VoiceNeed::Kind::sound};
-        const HeardSpeech heard = heardIn(take);
-        const auto found = addedVowel(take, heard, need);
-        REQUIRE(found);
-        const Stretch voiced = heardIn(uh).all();
-        const double begin = 0.5 + alone.seconds() + double(voiced.begin) / kClipRate;
-        const double end = 0.5 + alone.seconds() + double(voiced.end) / kClipRate;
-        CAPTURE(begin);
-        CAPTURE(end);
-        CAPTURE(found->begin_s);
-        CAPTURE(found->end_s);
-        CHECK(found->begin_s < begin + 0.04);
-        CHECK(found->begin_s > begin - 0.06);
-        CHECK(found->end_s > end - 0.08);
-        const CheckedTake checked = checkedTake(take, need);
-        const Stretch left = endsWithout(checked, *found);
-        // what remains is as good as the consonant alone, whose hiss is another one in each run
-        const double rest = double(left.end) / kClipRate - 0.5 - alone.seconds();
-        CHECK(rest < 0.1);
-        if (const Pcm cut = cutOut(take, left); !addedVowel(alone, heardIn(alone), need))
-            if (const auto again = addedVowel(cut, heardIn(cut), need))
-                CHECK(again->end_s - again->begin_s < 0.06);
-    }
 }
