@@ -165,7 +165,7 @@ class SphinxEar final : public WordEar {
 
 std::unique_ptr<WordEar> openWordEar(const std::filesystem::path& assets) {
     std::error_code error;
-    std::filesystem::path model = assets / "ear";
+    std::filesystem::path model = assets.empty() ? kDebians : assets / "ear";
     if (!std::filesystem::is_directory(model, error)) model = kDebians;
     if (!std::filesystem::is_directory(model, error)) return nullptr;
     err_set_logfp(nullptr);  // what it would tell concerns nobody here
