@@ -2,10 +2,11 @@
 // and the icons; beside each file what it packs to, for browsers that take it so. The service
 // worker is told the files and a version that follows from all their bytes.
 //   node make_page.mjs TO WRITTEN PROGRAM_FOLDER ICONS
+import { execFileSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { cpSync, mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { brotliCompressSync, constants, gzipSync } from "node:zlib";
+import { brotliCompressSync, constants } from "node:zlib";
 
 const [to, written, programs, icons] = process.argv.slice(2);
 rmSync(to, { recursive: true, force: true });
@@ -25,7 +26,7 @@ writeFileSync(join(to, "worker.js"), worker);
 for (const name of readdirSync(to)) {
     if (name.endsWith(".png")) continue; // packed already
     const bytes = readFileSync(join(to, name));
-    writeFileSync(join(to, name + ".gz"), gzipSync(bytes, { level: 9 }));
+    execFileSync("zopfli", [join(to, name)]); // NAME.gz: smaller by a twentieth than the quick way
     writeFileSync(join(to, name + ".br"), brotliCompressSync(bytes, {
         params: { [constants.BROTLI_PARAM_SIZE_HINT]: bytes.length, [constants.BROTLI_PARAM_LGWIN]: 24 } }));
 }

@@ -7,7 +7,7 @@ cd "$(dirname "${BASH_SOURCE[0]}")/../.."
 . assets/make/web_libraries.sh
 
 have_cross_libraries
-have_also fonttools
+have_also fonttools zopfli
 build release wrenlet-desk starter_classroom page_icons
 export WRENLET_CROSS_LIBRARIES=$cross_prefix
 build web page bare
