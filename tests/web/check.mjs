@@ -1,6 +1,7 @@
 // The web page in Chromium: node check.mjs BUILD KILLS [PART...], of sizes, starts, frames, session,
-// webkit (in WebKitGTK), tls, tabs, offline and kills; all, when none is named. A line for each thing that was looked at; figures
-// as JSON lines; ends with 1 when something is not as it must be. Pictures stay in BUILD/web-pictures.
+// webkit (in WebKitGTK), tls, tabs, offline, newer (a newer page) and kills; all, when none is named.
+// A line for each thing that was looked at; figures as JSON lines; ends with 1 when something is not
+// as it must be. Pictures stay in BUILD/web-pictures.
 import { cpSync, mkdirSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -8,7 +9,7 @@ import { TeachersDesk, Network } from "./desk.mjs";
 import { frames, sizes, starts } from "./figures.mjs";
 import { killed } from "./kills.mjs";
 import { compare, onClassMap, wholeSession } from "./session.mjs";
-import { offline, twoTabs } from "./tabs.mjs";
+import { newerPage, offline, twoTabs } from "./tabs.mjs";
 import { overTls } from "./tls.mjs";
 import { WebKitTablet } from "./webkit.mjs";
 
@@ -53,7 +54,7 @@ async function sessions(name, shapes) {
 }
 
 try {
-    if (wanted("sizes")) expect(sizes(page, join(starter, "packs/by-the-pond-1.zip")) < 3, "page by brotli and pack are under 3 MB");
+    if (wanted("sizes")) expect(sizes(page, join(starter, "packs/by-the-pond-1.zip")) < 3, "page and pack are under 3 MB, by gzip too");
     if (wanted("starts")) {
         const ratio = await starts(page, join(build, "../web/bin"), starter, room, 5);
         expect(ratio <= 2, "the first touchable frame comes within twice the bare page's");
@@ -64,6 +65,7 @@ try {
     if (wanted("tls")) await overTls(build, room, 41, expect);
     if (wanted("tabs")) await withDesk("tabs", (desk, network) => twoTabs(desk, network, room, 21, expect));
     if (wanted("offline")) await withDesk("offline", (desk, network) => offline(desk, network, room, 31, expect));
+    if (wanted("newer")) await withDesk("newer", (desk, network) => newerPage(desk, network, room, 51, expect));
     if (wanted("kills"))
         await withDesk("kills", (desk, network) => killed(desk, network, room, Number(kills), 11, expect));
 } catch (error) {

@@ -12,6 +12,7 @@ export class TeachersDesk {
     constructor(build, room, ...more) {
         this.build = build;
         this.more = more;
+        this.page = join(build, "share/wrenlet/page");
         this.room = join(room, "classroom");
         mkdirSync(room, { recursive: true });
         cpSync(join(build, "starter-classroom"), this.room, { recursive: true });
@@ -21,7 +22,7 @@ export class TeachersDesk {
     async start() {
         this.events = [];
         this.program = spawn(join(this.build, "bin/wrenlet-desk"),
-            ["serve", this.room, "--json", "--port", String(this.port), "--page", join(this.build, "share/wrenlet/page"), ...this.more], { stdio: ["pipe", "pipe", "inherit"] });
+            ["serve", this.room, "--json", "--port", String(this.port), "--page", this.page, ...this.more], { stdio: ["pipe", "pipe", "inherit"] });
         const program = this.program;
         this.ended = new Promise(over => program.on("exit", over));
         createInterface({ input: program.stdout }).on("line", line => this.events.push(JSON.parse(line)));

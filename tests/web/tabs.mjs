@@ -1,6 +1,7 @@
 // A teacher opens the page twice on one tablet: whichever tab was begun last plays, the other goes
 // back to its start, and what was answered in either is on the desk once. Both talk with the desk
 // by the tablet's one key, at once.
+import { cpSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { Tablet, chanceOf, pause, until } from "./tablet.mjs";
 import { compare } from "./session.mjs";
@@ -58,4 +59,35 @@ export async function offline(desk, network, room, seed, expect) {
     await tablet.close();
     await desk.stop();
     compare(desk, name, tablet.heard("kept").map(what => what.kept), expect, "offline");
+}
+
+/** The desk comes back with a newer page: a tablet at its start fetches it and goes over to it by
+    itself, with what it kept. */
+export async function newerPage(desk, network, room, seed, expect) {
+    const page = join(room, "newer-page");
+    cpSync(desk.page, page, { recursive: true });
+    const tablet = await Tablet.open(join(room, "newer"), { scale: 1 });
+    await tablet.goto(`${network.address}?announce#${await desk.code()}`);
+    await until(() => tablet.heard("ready").length, "ready", 90_000);
+    const worker = await until(() => tablet.context.serviceWorkers()[0], "the service worker is there");
+    await until(() => worker.evaluate("registration.active?.state === 'activated'"), "it keeps the page's files");
+    await desk.stop();
+    const change = (name, from, to) => {
+        const path = join(page, name), text = readFileSync(path, "utf8");
+        if (!from.test(text)) throw new Error(`${name} has no ${from}`);
+        writeFileSync(path, text.replace(from, to));
+        for (const packed of [".gz", ".br"]) rmSync(path + packed);
+    };
+    change("index.html", /aria-label="Begin"/, 'aria-label="Newer"');
+    change("worker.js", /wrenlet-[0-9a-f]{16}/, "wrenlet-0123456789abcdef");
+    desk.page = page;
+    const starts = tablet.heard("ready").length;
+    await desk.start();
+    await until(() => tablet.heard("ready").length > starts, "the page starts anew by itself", 180_000);
+    expect(await tablet.page.locator("#begin[aria-label=Newer]").count() === 1, "newer page: a tablet at its start goes over to it by itself");
+    await tablet.begin();
+    await tablet.play(chanceOf(seed), () => tablet.heard("kept").length >= 2, 240_000);
+    await tablet.broughtAll(120_000);
+    expect(!tablet.trouble.length, `newer page: nothing went wrong ${tablet.trouble.slice(0, 3).join("; ")}`);
+    await tablet.close();
 }

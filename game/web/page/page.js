@@ -15,6 +15,7 @@ const announce = what => { if (announces) console.log(JSON.stringify(what)); };
 let keep, program, desk, game = 0, isLaid = false; // game: its address in the program, once it is open
 let touched = false, begun = false; // she touched the wren; the game goes on
 let isStale = false, removed = false, lastTouch = 0, reached;
+let keeper, isFetched = false; // the service worker's registration, where a browser allows one; the program is here
 
 function say(words, more) {
     byId("words").textContent = words;
@@ -138,6 +139,27 @@ if (tabs) tabs.onmessage = () => {
     if (touched) location.reload();
 };
 
+/** The worker keeps the page's files, so a newer page is seen only when it has fetched that: at each
+    start, and when the desk is in reach again. It takes over once all of this page was fetched, so
+    that no page is of two halves; and this one makes way as for a new pack. */
+async function keepPage() {
+    const workers = navigator.serviceWorker;
+    if (!workers) return;
+    let isFirst = !workers.controller; // this page came from the desk itself
+    workers.addEventListener("controllerchange", () => {
+        if (isFirst) return void (isFirst = false);
+        isStale = true;
+        if (game && !touched) location.reload();
+    });
+    keeper = await workers.register("worker.js").catch(() => undefined);
+    keeper?.addEventListener("updatefound", () => keeper.installing?.addEventListener("statechange", letNewerIn));
+    letNewerIn();
+}
+
+function letNewerIn() {
+    if (isFetched) keeper?.waiting?.postMessage("take over");
+}
+
 const playing = () => begun && game !== 0 && !program.call("wrenlet_at_rest", game);
 
 /** Takes in what the desk said; true when the class, the pack or a deletion made the game another. */
@@ -167,6 +189,7 @@ async function talk() {
         const had = await keep.things("pack_hash");
         const welcome = await desk.hello(playing(), had.pack_hash ?? "");
         removed = welcome.kind === "removed";
+        if (!reached && !removed) keeper?.update().catch(() => {});
         reached = !removed;
         if (welcome.kind === "welcome" && await learn(welcome)) isStale = true;
         announce({ talked: welcome.kind, unsent: await keep.countUnsent() });
@@ -259,7 +282,7 @@ async function fetchStarter() {
 }
 
 async function start() {
-    if ("serviceWorker" in navigator) navigator.serviceWorker.register("worker.js").catch(() => {});
+    keepPage();
     navigator.storage?.persist?.();
     const loading = loadProgram(calls);
     try {
@@ -272,6 +295,8 @@ async function start() {
     const has = isStarter || (identity && pack);
     if (has) offerStart();
     program = await loading;
+    isFetched = true;
+    letNewerIn();
     if (isStarter) {
         await fetchStarter();
     } else {
@@ -289,5 +314,7 @@ async function start() {
 
 start().catch(error => {
     console.error(error);
+    isFetched = true; // what there is of it: a newer page may do better
+    letNewerIn();
     say(`The page could not start (${error.message ?? error}).`, "Reload it. A browser from before 2021 may be too old.");
 });

@@ -7,8 +7,10 @@ const kFiles = ["./", ...JSON.parse('@FILES@')];
 addEventListener("install", event => event.waitUntil((async () => {
     const store = await caches.open(kVersion);
     await store.addAll(kFiles.map(file => new Request(file, { cache: "reload" })));
-    await self.skipWaiting();
 })()));
+
+// The page that is open says when this one may serve in place of the one before.
+addEventListener("message", () => self.skipWaiting());
 
 addEventListener("activate", event => event.waitUntil((async () => {
     for (const name of await caches.keys())
