@@ -1,19 +1,26 @@
 // What the game itself says around the items, in the teacher's voice like everything else. A pack
-// carries a clip for each phrase that its skills need.
+// carries a clip for each phrase that its items need, and for no other: a teacher records them all.
 #pragma once
 
 #include <span>
 #include <string_view>
+#include <vector>
+
+#include "content/exercise/item.hpp"
 
 namespace wrenlet::exercise {
 
 struct Phrase {
-    std::string_view id;    // "sort.ask"
-    std::string_view text;  // what the teacher says into the microphone
+    std::string_view id;               // "sort.ask"
+    std::string_view text;             // what the teacher says into the microphone
+    bool (*is_said_for)(const Item&);  // in a round of that item, or around any
 };
 
 /// Every phrase of the game.
 std::span<const Phrase> phraseTable();
+
+/// Those that are said in rounds of these items and around them, in the table's order.
+std::vector<Phrase> phrasesFor(std::span<const Item> items);
 
 namespace phrase {
 inline constexpr std::string_view kWho = "who";                 // who is playing? touch your badge

@@ -152,7 +152,7 @@ std::vector<VoiceNeed> voiceNeeds(const exercise::Vocabulary& vocabulary,
     Needs needs(vocabulary);
     for (const exercise::Word& word : vocabulary.words) needs.word(word.id);
     for (const exercise::Item& item : items) needFor(item, vocabulary, needs);
-    for (const exercise::Phrase& phrase : exercise::phraseTable()) needs.phrase(phrase);
+    for (const exercise::Phrase& phrase : exercise::phrasesFor(items)) needs.phrase(phrase);
     return needs.take();
 }
 
