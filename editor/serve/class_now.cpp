@@ -1,7 +1,7 @@
 #include "editor/serve/class_now.hpp"
 
 #include <algorithm>
-#include <system_error>
+#include <utility>
 
 #include "content/common/files.hpp"
 #include "content/link/bytes.hpp"
@@ -25,14 +25,11 @@ std::shared_ptr<const ServedClass> ClassNow::at(std::int64_t now_ms) {
     const bool is_due = !looked_ || now_ms - looked_ms_ >= kLookMs || now_ms < looked_ms_;
     if (is_due) {
         looked_ms_ = now_ms;
-        std::error_code error;
-        const auto written = std::filesystem::last_write_time(classroom_.classFile(), error);
-        const auto size = std::filesystem::file_size(classroom_.classFile(), error);
-        if (!looked_ || written != written_ || size != size_ || !state_->problems.empty()) {
+        // By its text: times of files are whole seconds on some systems, and on sticks two of them.
+        Result<std::string> text = readWhole(classroom_.classFile(), pack::kMostClassBytes);
+        if (!looked_ || !text.ok() || text.value() != read_ || !state_->problems.empty()) {
             looked_ = true;
-            written_ = written;
-            size_ = size;
-            readAnew();
+            readAnew(std::move(text));
         }
     }
     return state_;
@@ -46,10 +43,13 @@ std::shared_ptr<const ServedClass> ClassNow::now(std::int64_t now_ms) {
     return at(now_ms);
 }
 
-void ClassNow::readAnew() {
+void ClassNow::readAnew(Result<std::string> text) {
     auto now = std::make_shared<ServedClass>(*state_);
     now->problems.clear();
-    const auto list = pack::openClassList(classroom_);
+    read_ = text.ok() ? text.value() : std::string();
+    const Result<pack::ClassList> list =
+        text.ok() ? pack::readClassList(read_, classroom_.classFile().filename().string())
+                  : Result<pack::ClassList>(text.problems());
     if (!list.ok()) {
         now->problems = list.problems();
         state_ = std::move(now);

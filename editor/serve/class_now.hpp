@@ -3,11 +3,11 @@
 #pragma once
 
 #include <cstdint>
-#include <filesystem>
 #include <memory>
 #include <mutex>
 #include <string>
 
+#include "content/common/result.hpp"
 #include "content/link/message.hpp"
 #include "content/pack/classroom.hpp"
 
@@ -33,15 +33,14 @@ class ClassNow {
     std::shared_ptr<const ServedClass> now(std::int64_t now_ms);
 
   private:
-    void readAnew();
+    void readAnew(Result<std::string> text);
 
     pack::Classroom classroom_;
     std::mutex mutex_;
     std::shared_ptr<const ServedClass> state_ = std::make_shared<const ServedClass>();
     std::int64_t looked_ms_ = 0;
     bool looked_ = false;
-    std::filesystem::file_time_type written_{};
-    std::uintmax_t size_ = 0;
+    std::string read_;  // the class list as it was read
 };
 
 }  // namespace wrenlet::desk
