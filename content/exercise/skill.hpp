@@ -54,7 +54,6 @@ struct SkillRow {
     std::string_view name;  // what the desk calls it: "Join onset and rime"
     Mechanic mechanic;
     std::string_view standard;  // Common Core State Standards, RF, 2010; empty where they name none
-    bool is_played;             // the game has a scene for it; see isPlayed()
 };
 
 /// Every skill that has an item maker, in the order in which they are usually taught.
@@ -63,10 +62,5 @@ std::span<const SkillRow> skillTable();
 /// REQUIRES: the skill stands in skillTable().
 const SkillRow& rowOf(Skill skill);
 std::optional<Skill> skillFromId(std::string_view id);
-
-/// True iff the game has a scene for the skill. Packs are built of such skills, what they need is
-/// recorded, and a session asks them alone; items of the others are made, checked and shown at the
-/// desk. A skill that gets its scene gets `is_played` in the table, and nothing else changes.
-bool isPlayed(Skill skill);
 
 }  // namespace wrenlet::exercise

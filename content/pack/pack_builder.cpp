@@ -36,7 +36,6 @@ void warnOfRude(const exercise::Vocabulary& vocabulary, const speech::BlockList&
 void makeAllItems(Pack& pack, const speech::BlockList& blocked, const Unit& unit,
                   std::vector<Problem>& problems) {
     for (const exercise::SkillRow& row : exercise::skillTable()) {
-        if (!row.is_played) continue;
         if (std::find(unit.skills_off.begin(), unit.skills_off.end(), row.id) !=
             unit.skills_off.end())
             continue;

@@ -102,8 +102,6 @@ std::string clipOf(const std::string& subject, const Pack& pack) {
 /// What an item would lack when it is played: fairness, clips, pictures.
 std::vector<std::string> whyNotPlayable(const exercise::Item& item, const Pack& pack) {
     std::vector<std::string> why = exercise::unfairness(item, pack.vocabulary);
-    // What the game has no scene for is carried along, and lacks its clips.
-    if (!exercise::isPlayed(item.skill)) return why;
     const auto need = [&](const std::string& clip) {
         if (!clip.empty() && !pack.clip(clip)) why.push_back("there is no clip " + clip);
     };

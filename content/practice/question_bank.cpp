@@ -9,7 +9,7 @@
 
 namespace wrenlet::practice {
 
-QuestionBank::QuestionBank(std::span<const exercise::Item> items, Which which) : items_(items) {
+QuestionBank::QuestionBank(std::span<const exercise::Item> items) : items_(items) {
     using Asks = std::tuple<exercise::Skill, std::string_view, exercise::Position, std::size_t>;
     std::map<Asks, std::uint32_t> questions;
     std::unordered_map<FeatureKey, std::uint32_t> numbers;
@@ -20,7 +20,6 @@ QuestionBank::QuestionBank(std::span<const exercise::Item> items, Which which) :
               [items](std::uint32_t a, std::uint32_t b) { return items[a].id < items[b].id; });
     for (const std::uint32_t i : order) {
         const exercise::Item& item = items[i];
-        if (which == Which::played && !exercise::isPlayed(item.skill)) continue;
         if (item.choices.empty() || item.answer >= item.choices.size()) continue;
         const auto& [sound, position] = item.turns_on;
         const auto [asked, is_new] =

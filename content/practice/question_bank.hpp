@@ -17,9 +17,6 @@ namespace wrenlet::practice {
 
 class QuestionBank {
   public:
-    /// Items that the game has no scene for are kept out, unless all are wanted.
-    enum class Which : std::uint8_t { played, all };
-
     struct Part {
         std::uint32_t feature = 0;  // into features()
         double share = 1;
@@ -43,7 +40,7 @@ class QuestionBank {
     };
 
     /// `items` must outlive it. Items without choices are left out.
-    explicit QuestionBank(std::span<const exercise::Item> items, Which which = Which::played);
+    explicit QuestionBank(std::span<const exercise::Item> items);
 
     std::span<const exercise::Item> items() const { return items_; }
     std::span<const Entry> entries() const { return entries_; }

@@ -52,7 +52,7 @@ void printJson(const std::string& file, const pack::Pack* pack,
         for (const exercise::SkillRow& row : exercise::skillTable()) {
             std::size_t count = 0;
             for (const exercise::Item& item : pack->items) count += item.skill == row.skill;
-            if (row.is_played || count > 0) root["items"][std::string(row.id)] = count;
+            root["items"][std::string(row.id)] = count;
         }
     }
     root["problems"] = nlohmann::ordered_json::array();

@@ -60,7 +60,6 @@ void addItems(UnitLook& look, const pack::Unit& unit, const LookingGlass& glass)
     pack::Unit all_asked = unit;
     all_asked.items_off.clear();
     for (const exercise::SkillRow& row : exercise::skillTable()) {
-        if (!row.is_played) continue;
         SkillLook skill;
         skill.skill = row.skill;
         skill.off = std::find(unit.skills_off.begin(), unit.skills_off.end(), row.id) !=

@@ -224,7 +224,7 @@ void masteryFigures() {
         for (std::size_t i = 0; i < made.size(); i += step) items.push_back(std::move(made[i]));
     }
     if (items.size() > 5000) items.resize(5000);
-    const practice::QuestionBank bank(items, practice::QuestionBank::Which::all);
+    const practice::QuestionBank bank(items);
     practice::Mastery mastery;
     std::vector<practice::Response> history;
     std::vector<double> times;

@@ -71,16 +71,6 @@ TEST_CASE("Skills carry the standard's code, or none where it names none") {
     }
 }
 
-TEST_CASE("Skills: the game plays what it has a scene for, and nothing else") {
-    for (const SkillRow& row : skillTable()) {
-        CHECK(isPlayed(row.skill) == row.is_played);
-        CHECK(row.is_played);
-    }
-    for (const std::string_view id : {"sentence.count", "onset-rime.rhyme-sort", "compound.blend",
-                                      "syllable.blend", "onset-rime.blend", "phoneme.blend"})
-        CHECK(isPlayed(*skillFromId(id)));
-}
-
 TEST_CASE("Positions go by name, there and back") {
     for (const Position position :
          {Position::first, Position::middle, Position::last, Position::rime, Position::whole,

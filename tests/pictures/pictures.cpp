@@ -99,7 +99,6 @@ bool drawSkills(const std::filesystem::path& pictures) {
     ContactSheet sheet(std::filesystem::path(WRENLET_TEST_SHARE) / "fonts", columns, kRowHeight);
     bool all = true;
     for (const exercise::SkillRow& row : exercise::skillTable()) {
-        if (!row.is_played) continue;
         sheet.row(std::string(row.name), std::string(row.id));
         std::size_t column = 0;
         for (const Size& size : kSizes) {

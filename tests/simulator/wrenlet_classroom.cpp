@@ -18,7 +18,7 @@ struct Prepared {
     std::vector<practice::Place> rows;
 
     explicit Prepared(const Bank& bank)
-        : items(itemsOf(bank)), questions(items, practice::QuestionBank::Which::all) {
+        : items(itemsOf(bank)), questions(items) {
         for (const exercise::Item& item : items)
             features.push_back(practice::featuresOf(exercise::rowOf(item.skill).id, item.turns_on));
         for (std::size_t row = 0; row < bank.rows; ++row)
