@@ -15,7 +15,8 @@ const announce = what => { if (announces) console.log(JSON.stringify(what)); };
 let keep, program, desk, game = 0, isLaid = false; // game: its address in the program, once it is open
 let touched = false, begun = false; // she touched the wren; the game goes on
 let isStale = false, removed = false, lastTouch = 0, reached;
-let keeper, isFetched = false; // the service worker's registration, where a browser allows one; the program is here
+let keeper; // the service worker's registration, where a browser allows one
+let isFetched = false; // all that this page is made of is here
 
 function say(words, more) {
     byId("words").textContent = words;
@@ -152,7 +153,8 @@ async function keepPage() {
         if (game && !touched) location.reload();
     });
     keeper = await workers.register("worker.js").catch(() => undefined);
-    keeper?.addEventListener("updatefound", () => keeper.installing?.addEventListener("statechange", letNewerIn));
+    keeper?.addEventListener("updatefound",
+        () => keeper.installing?.addEventListener("statechange", letNewerIn));
     letNewerIn();
 }
 
