@@ -85,12 +85,18 @@ the_game_for_windows_is_tested() {
     ends_well ./check --windows
     called "windows_libraries.sh"
     called "cmake --build --preset windows"
-    called "ctest --preset windows"
+    [ "$(grep -E '^wine|^ctest' "$place/calls" | cut -d ' ' -f -3)" = 'wine wineboot --init
+ctest --preset windows' ] || wrong "did not set wine up before its tests"
     not_called "preset dev"
     ctest_says "$bad" 8
     ends_badly ./check --windows
-    stand_in assets/make/windows_libraries.sh 'exit 1'
     ctest_says "$good" 0
+    stand_in wine 'exit 1'
+    ends_badly ./check --windows
+    last_line_is "not run: wine could not be set up (its last words are above)"
+    stand_in wine
+    ends_well ./check --windows
+    stand_in assets/make/windows_libraries.sh 'exit 1'
     ends_badly ./check --windows
 }
 

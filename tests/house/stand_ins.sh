@@ -29,7 +29,7 @@ stand_in() {
     printf '%s\n' "#!$bin/bash" "echo \"${name##*/} \$*\" >>'$place/calls'" "$@" >"$program"
     chmod +x "$program"
 }
-for tool in g++ ninja pkg-config ccache npm espeak-ng apt-get; do stand_in "$tool"; done
+for tool in g++ ninja pkg-config ccache npm espeak-ng apt-get wine; do stand_in "$tool"; done
 stand_in assets/make/web_page.sh 'echo build/release/share/wrenlet/page'
 stand_in assets/make/windows_libraries.sh 'echo libraries-for-windows'
 mkdir -p "$place/tests/web"
