@@ -1,5 +1,5 @@
 # Libraries that Debian has for this machine alone, built for another: from the sources of the very
-# versions that are installed here, once, and kept in ~/.cache/wrenlet/NAME-KEY, or in what
+# versions that are installed here (of the newest, where Debian has left those behind), once, and kept in ~/.cache/wrenlet/NAME-KEY, or in what
 # WRENLET_CROSS_CACHE names instead of ~/.cache/wrenlet. KEY follows from these scripts and those
 # versions. Sourced by web_libraries.sh and windows_libraries.sh, which say how one compiles:
 #   cross           for what, as it is said and as NAME
@@ -46,13 +46,22 @@ fetch_sources() {
     done
     local options=(-o "Dir::Etc::SourceList=/dev/null" -o "Dir::Etc::SourceParts=$1/parts"
         -o "Dir::State::Lists=$1/lists" -o "APT::Sandbox::User=$(id -un)")
+    # those_there PACKAGE...: their sources, at the versions installed here where those are still kept.
+    those_there() {
+        local source
+        for source in $(cross_sources "$@"); do
+            apt-cache "${options[@]}" showsrc "${source%%=*}" 2>/dev/null | grep -qxF "Version: ${source#*=}" ||
+                source=${source%%=*}
+            echo "$source"
+        done
+    }
     # Entries that have no sources fail here; whether ours were among them is seen below.
     logged apt-get "${options[@]}" update || say "Libraries for $cross: not every list of sources was found; going on"
     mkdir -p "$1/tars"
     # shellcheck disable=SC2046,SC2086
-    { (cd "$1" && logged apt-get "${options[@]}" source --yes $(cross_sources $cross_packages)) &&
+    { (cd "$1" && logged apt-get "${options[@]}" source --yes $(those_there $cross_packages)) &&
         { [ -z "$cross_tars" ] || (cd "$1/tars" && logged apt-get "${options[@]}" source --yes \
-            --download-only --tar-only $(cross_sources $cross_tars)); }; } ||
+            --download-only --tar-only $(those_there $cross_tars)); }; } ||
         fail "apt-get could not fetch the sources of the libraries for $cross (its last words are above)." \
             "bring this machine's packages up to date (apt-get update && apt-get upgrade), then start again."
     for archive in "$1"/tars/*.tar.*; do

@@ -7,14 +7,14 @@ set -euo pipefail
 
 cross=windows
 cross_script=${BASH_SOURCE[0]}
-cross_tools="g++-mingw-w64-x86-64-posix"
+cross_tools="g++-mingw-w64-x86-64-posix m4"
 cross_cmake=(cmake "-DCMAKE_TOOLCHAIN_FILE=$wrenlet_root/assets/make/windows.cmake")
 cross_cc=x86_64-w64-mingw32-gcc-posix
 cross_ar=x86_64-w64-mingw32-ar
 # Of the desk alone.
 cross_packages="$cross_packages libimgui-dev libflac-dev libvorbis-dev libopus-dev libmp3lame0
     libsndfile1-dev libsamplerate0-dev libsoxr-dev libexif-dev libsphinxbase-dev libpocketsphinx-dev
-    libmicrohttpd-dev"
+    libgmp-dev nettle-dev libgnutls28-dev libmicrohttpd-dev"
 cross_tars="libebur128-dev libmpg123-dev libqrencode-dev flite1-dev"
 
 # The desk's letters are hinted lightly, by the module that does so for every kind of font.
@@ -24,15 +24,20 @@ truetype_alone() {
     printf 'FT_USE_MODULE( %s )\n' 'FT_Module_Class, autofit_module_class' >>"$1"
 }
 
-# configured_library SOURCE_FOLDER ARGUMENT...: by its own configure, into $prefix.
+# configured_library SOURCE_FOLDER ARGUMENT...: by its own configure, into $prefix; with $make_parts, if
+# that is set, instead of all its folders. What Debian's patches changed counts as older than what
+# autoconf and automake once made of it: neither is here.
 configured_library() {
-    local source=$1
+    local source=$1 part
     shift
     say "For $cross: building $(basename "$source")"
+    find "$source" \( -name '*.am' -o -name '*.ac' -o -name '*.m4' \) -exec touch -d 2000-01-01 {} +
     (cd "$source" &&
-        logged ./configure --host=x86_64-w64-mingw32 CC="$cross_cc" CFLAGS=-O2 --prefix="$prefix" \
-            --disable-shared --enable-static "$@" &&
-        logged make -j "$(processors)" && logged make install) || could_not_be_built "$(basename "$source")"
+        PKG_CONFIG_LIBDIR=$prefix/lib/pkgconfig logged ./configure --host=x86_64-w64-mingw32 CC="$cross_cc" \
+            CFLAGS=-O2 --prefix="$prefix" --disable-shared --enable-static "$@" &&
+        for part in ${make_parts:-.}; do
+            logged make -C "$part" -j "$(processors)" && logged make -C "$part" install || exit 1
+        done) || could_not_be_built "$(basename "$source")"
 }
 
 # Its CMake list asks git for its version. No recording of ours is of its kind; libsndfile has the
@@ -117,6 +122,26 @@ build_exif() {
     cp "$source"/libexif/*.h "$prefix/include/libexif"
 }
 
+# What https needs. Of GnuTLS only what serves by certificates.
+build_tls() {
+    local from=$1 gnutls
+    gnutls=$(echo "$from"/gnutls28-*/)
+    # Debian leaves its handbook out, though its configure asks for it.
+    mkdir -p "$(echo "$from"/gmp-*/)doc"
+    echo 'all install:' >"$(echo "$from"/gmp-*/)doc/Makefile.in"
+    configured_library "$from"/gmp-*/ --disable-cxx
+    configured_library "$from"/nettle-*/ --disable-documentation --with-include-path="$prefix/include" \
+        --with-lib-path="$prefix/lib"
+    # No settings file: anyone may write to where it would lie.
+    make_parts="gl lib" configured_library "$gnutls" --disable-cxx --disable-tools --disable-tests --disable-doc \
+        --disable-guile --disable-nls --disable-libdane --with-included-libtasn1 --with-included-unistring \
+        --without-p11-kit --without-idn --without-tpm --without-tpm2 --without-zlib --without-brotli \
+        --without-zstd --with-system-priority-file= GMP_CFLAGS="-I$prefix/include" GMP_LIBS="-L$prefix/lib -lgmp"
+    # Of a patch of Debian's, and in no list that automake made.
+    (cd "$gnutls" && logged "$cross_cc" -O2 -I. -Igl -c gl/gl_linkedhash_list.c -o linkedhash.o &&
+        logged "$cross_ar" rs "$prefix/lib/libgnutls.a" linkedhash.o) || could_not_be_built gnutls
+}
+
 build_libraries() {
     local from=$1
     build_zlib "$from"/zlib-*/
@@ -131,8 +156,11 @@ build_libraries() {
     build_flite "$from"/flite-*/
     cmake_library "$from"/qrencode-*/ -DWITH_TOOLS=OFF -DWITH_TESTS=OFF -DWITHOUT_PNG=ON
     build_exif "$from"/libexif-*/
-    configured_library "$from"/libmicrohttpd-*/ --disable-https --disable-doc --disable-examples --disable-tools \
-        --disable-curl
+    build_tls "$from"
+    # GnuTLS is taken for one that is loaded, unless its headers are told so.
+    configured_library "$from"/libmicrohttpd-*/ --enable-https --disable-doc --disable-examples --disable-tools \
+        --disable-curl GNUTLS_CFLAGS="-I$prefix/include -DGNUTLS_INTERNAL_BUILD" \
+        GNUTLS_LIBS="-L$prefix/lib -lgnutls -lhogweed -lnettle -lgmp -lws2_32 -lcrypt32 -lncrypt -lbcrypt"
 }
 
 if [ "${BASH_SOURCE[0]}" = "$0" ]; then

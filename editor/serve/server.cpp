@@ -251,8 +251,8 @@ Result<std::unique_ptr<Server>> Server::start(const PageFiles& page, Reception& 
     const ServerOptions& set = state->options;
     const bool is_secure = !set.certificate.empty();
     if (is_secure && MHD_is_feature_supported(MHD_FEATURE_TLS) != MHD_YES)
-        return Problem{"The tablets' network", "This desk cannot serve by https.",
-                       "Serve without a certificate, or from a desk on Linux."};
+        return Problem{"The tablets' network", "This desk was built without https.",
+                       "Serve without a certificate, or build it with a libmicrohttpd that has TLS."};
     std::vector<MHD_OptionItem> items{
         {MHD_OPTION_NOTIFY_COMPLETED, reinterpret_cast<intptr_t>(&completed), state.get()},
         {MHD_OPTION_UNESCAPE_CALLBACK, reinterpret_cast<intptr_t>(&asItIs), nullptr},
