@@ -17,16 +17,15 @@ std::vector<Touch> FingerFilter::feed(const Contact& contact, Millis now) {
             ignore(contact.id);
             return touches;
         }
+        if (isBusy(now)) {
+            ignore(contact.id);
+            return touches;
+        }
         if (playing_) {
-            const bool only_rests = playing_->still && now - playing_->since >= kRestMillis;
-            if (!only_rests) {
-                ignore(contact.id);
-                return touches;
-            }
             ignore(playing_->id);
             touches.push_back(cancelPlaying());
         }
-        playing_ = Playing{contact.id, contact.at, contact.at, now, true};
+        playing_ = Playing{contact.id, contact.at, contact.at, now, now, true};
         touches.push_back({Touch::Kind::down, contact.at});
         return touches;
     }
@@ -37,6 +36,7 @@ std::vector<Touch> FingerFilter::feed(const Contact& contact, Millis now) {
         return {};
     }
     playing_->last = contact.at;
+    playing_->heard = now;
     if (!isNear(playing_->began, contact.at)) playing_->still = false;
 
     if (contact.kind == Contact::Kind::cancel) return {cancelPlaying()};
@@ -67,6 +67,12 @@ bool FingerFilter::beginsAtEdge(Point at) const {
 bool FingerFilter::isNear(Point a, Point b) const {
     const float reach = screen_.mm_per_px > 0 ? kStillMm / screen_.mm_per_px : kStillPx;
     return std::hypot(a.x - b.x, a.y - b.y) <= reach;
+}
+
+bool FingerFilter::isBusy(Millis now) const {
+    if (!playing_) return false;
+    const bool only_rests = playing_->still && now - playing_->since >= kRestMillis;
+    return !only_rests && now - playing_->heard < kLostMillis;
 }
 
 void FingerFilter::ignore(std::int64_t id) {

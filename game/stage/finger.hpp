@@ -3,9 +3,10 @@
 //
 // The first contact plays. Ignored until they are lifted: contacts wider than a fingertip, contacts
 // that begin at an edge of the screen (a palm, a thumb that holds the tablet, a swipe from
-// outside), and second fingers. One exception: a contact that has only rested where it fell holds
-// nothing and so gives way to the next one. The figures are this project's own, for hands of 5 to 7
-// years.
+// outside), and second fingers. Two exceptions give way to the next contact: one that has only
+// rested where it fell holds nothing; and of one that was not heard of for long the up was lost
+// (glass tells the slightest stir of a finger that is there), and would keep all others out for
+// good. The figures are this project's own, for hands of 5 to 7 years.
 #pragma once
 
 #include <cstdint>
@@ -37,6 +38,7 @@ inline constexpr float kPalmMm = 30;               // wider than this is no fing
 inline constexpr float kEdgeMm = 4, kEdgePx = 12;  // px where the display's size is not known
 inline constexpr float kStillMm = 3, kStillPx = 12;
 inline constexpr Millis kRestMillis = 1500;  // still for this long from its down: it only rests
+inline constexpr Millis kLostMillis = 5000;  // unheard of for this long: its up was lost
 
 class FingerFilter {
   public:
@@ -52,12 +54,14 @@ class FingerFilter {
     struct Playing {
         std::int64_t id = 0;
         Point began, last;
-        Millis since = 0;
+        Millis since = 0, heard = 0;
         bool still = true;
     };
 
     bool beginsAtEdge(Point at) const;
     bool isNear(Point a, Point b) const;
+    /// True iff the finger that plays holds a next one up.
+    bool isBusy(Millis now) const;
     void ignore(std::int64_t id);
     Touch cancelPlaying();
 

@@ -81,7 +81,7 @@ void Witness::disturb() {
 void Witness::down(const Contact& contact, Seen seen, Millis now) {
     Held held;
     held.from = held.last = contact.at;
-    held.since = now;
+    held.since = held.heard = now;
     held.alone = fingers_.empty() && !key_;
     if (const Lying* thing = seen.at(contact.at)) held.thing = thing->name;
     held.seen = std::move(seen);
@@ -89,9 +89,10 @@ void Witness::down(const Contact& contact, Seen seen, Millis now) {
                                       [](const auto& other) { return other.second.plays; });
     held.plays = contact.size_mm <= game::kPalmMm && !beginsAtEdge(contact.at);
     if (held.plays && playing != fingers_.end()) {
-        const bool only_rests =
-            playing->second.rests && now - playing->second.since >= game::kRestMillis;
-        (only_rests ? playing->second.plays : held.plays) = false;
+        const Held& before = playing->second;
+        const bool only_rests = before.rests && now - before.since >= game::kRestMillis;
+        const bool is_lost = now - before.heard >= game::kLostMillis;
+        (only_rests || is_lost ? playing->second.plays : held.plays) = false;
     }
     fingers_[contact.id] = std::move(held);
 }
@@ -124,6 +125,7 @@ void Witness::contact(const Contact& contact, const game::App& app, Millis now) 
     if (found == fingers_.end()) return;
     Held& finger = found->second;
     finger.last = contact.at;
+    finger.heard = now;
     const float still = screen_.mm_per_px > 0 ? game::kStillMm / screen_.mm_per_px : game::kStillPx;
     if (apart(finger.from, contact.at) > still) finger.rests = false;
     if (apart(finger.from, contact.at) > reach(kTapStrays)) finger.strayed = true;

@@ -53,7 +53,7 @@ class Witness {
     /// One finger on the glass, or a key that is held.
     struct Held {
         game::Point from, last;
-        game::Millis since = 0;
+        game::Millis since = 0, heard = 0;
         bool rests = true;     // where it came down
         bool strayed = false;  // further than a tap may
         bool plays = false;

@@ -115,8 +115,21 @@ TEST_CASE("finger: a thumb that only rests gives way, a finger that dragged does
     filter.feed(up(1, 300, 400), 1800);
     filter.feed(down(3, 400, 300), 2000);
     filter.feed(move(3, 440, 300), 2100);
-    CHECK(filter.feed(down(4, 600, 300), 9000).empty());
-    CHECK(kinds(filter.feed(up(3, 440, 300), 9100)) == std::vector{Kind::up});
+    CHECK(filter.feed(down(4, 600, 300), 6000).empty());
+    CHECK(kinds(filter.feed(up(3, 440, 300), 6100)) == std::vector{Kind::up});
+}
+
+TEST_CASE("finger: one that dragged and was not heard of for long keeps no other out") {
+    FingerFilter filter(kUnknownSize);
+    filter.feed(down(1, 400, 300), 0);
+    filter.feed(move(1, 440, 300), 100);
+    CHECK(filter.feed(down(2, 600, 300), 5000).empty());
+    filter.feed(up(2, 600, 300), 5050);
+    const auto touches = filter.feed(down(3, 600, 300), 5100);
+    REQUIRE(kinds(touches) == std::vector{Kind::cancel, Kind::down});
+    CHECK(touches[0].at == Point{440, 300});
+    CHECK(filter.feed(up(1, 440, 300), 5200).empty());
+    CHECK(kinds(filter.feed(up(3, 600, 300), 5300)) == std::vector{Kind::up});
 }
 
 TEST_CASE("finger: a rotation or a pause cancels what is held") {
