@@ -21,19 +21,14 @@ bool by(const Item& item) {
     return mechanicOf(item) == kMechanic && item.skill.unit == kUnit;
 }
 
+template <Mechanic kMechanic, Task kTask>
+bool by(const Item& item) {
+    return mechanicOf(item) == kMechanic && item.skill.task == kTask;
+}
+
 template <Task... kTasks>
 bool asks(const Item& item) {
     return ((item.skill.task == kTasks) || ...);
-}
-
-template <Task kTask>
-bool picks(const Item& item) {
-    return by<Mechanic::pick>(item) && asks<kTask>(item);
-}
-
-template <Task kTask>
-bool sorts(const Item& item) {
-    return by<Mechanic::sort>(item) && asks<kTask>(item);
 }
 
 bool picksOrSorts(const Item& item) {
@@ -96,9 +91,9 @@ constexpr std::array<Phrase, 57> kPhrases = {{
     {phrase::kWatch, "Watch. I do one first.", picksOrSorts},
     {phrase::kPickRhyme, "Which one rhymes with", asks<Task::rhyme_pick>},
     {phrase::kPickOdd, "Which one does not rhyme?", asks<Task::odd_one_out>},
-    {phrase::kPickFirst, "Which one begins with", picks<Task::first>},
-    {phrase::kPickLast, "Which one ends with", picks<Task::last>},
-    {phrase::kPickMiddle, "In the middle, which one has", picks<Task::middle>},
+    {phrase::kPickFirst, "Which one begins with", by<Mechanic::pick, Task::first>},
+    {phrase::kPickLast, "Which one ends with", by<Mechanic::pick, Task::last>},
+    {phrase::kPickMiddle, "In the middle, which one has", by<Mechanic::pick, Task::middle>},
     {phrase::kJudgeAsk, "Do these two rhyme?", asks<Task::rhyme_judge>},
     {phrase::kJudgeYes, "They rhyme.", asks<Task::rhyme_judge, Task::odd_one_out>},
     {phrase::kJudgeNo, "They do not rhyme.", asks<Task::rhyme_judge, Task::odd_one_out>},
@@ -108,9 +103,10 @@ constexpr std::array<Phrase, 57> kPhrases = {{
     {phrase::kLetterBoth, "Which letter says both", asks<Task::both_sounds>},
     {phrase::kLetterTwo, "Which two letters say", asks<Task::digraph>},
     {phrase::kTouchTwice, "Touch one to hear it. Touch it again to choose it.", asks<Task::sound>},
-    {phrase::kSortFirst, "Where does it begin the same?", sorts<Task::first>},
-    {phrase::kSortLast, "Where does it end the same?", sorts<Task::last>},
-    {phrase::kSortMiddle, "Where does it sound the same in the middle?", sorts<Task::middle>},
+    {phrase::kSortFirst, "Where does it begin the same?", by<Mechanic::sort, Task::first>},
+    {phrase::kSortLast, "Where does it end the same?", by<Mechanic::sort, Task::last>},
+    {phrase::kSortMiddle, "Where does it sound the same in the middle?",
+     by<Mechanic::sort, Task::middle>},
     {phrase::kSortLength, "Is the sound inside it long or short?", asks<Task::long_short>},
     {phrase::kSortLong, "Long.", asks<Task::long_short>},
     {phrase::kSortShort, "Short.", asks<Task::long_short>},
