@@ -1,5 +1,6 @@
 // The web page in Chromium: node check.mjs BUILD KILLS [PART...], of sizes, starts, frames, session,
-// webkit (in WebKitGTK), tls, tabs, offline, newer (a newer page) and kills; all, when none is named.
+// webkit (in WebKitGTK), tls, tabs, offline, newer (a newer page), graphics (taken away) and kills; all,
+// when none is named.
 // A line for each thing that was looked at; figures as JSON lines; ends with 1 when something is not
 // as it must be. Pictures stay in BUILD/web-pictures.
 import { cpSync, mkdirSync, mkdtempSync, rmSync } from "node:fs";
@@ -9,7 +10,7 @@ import { TeachersDesk, Network } from "./desk.mjs";
 import { frames, sizes, starts } from "./figures.mjs";
 import { killed } from "./kills.mjs";
 import { compare, onClassMap, wholeSession } from "./session.mjs";
-import { newerPage, offline, twoTabs } from "./tabs.mjs";
+import { graphicsGone, newerPage, offline, twoTabs } from "./tabs.mjs";
 import { overTls } from "./tls.mjs";
 import { WebKitTablet } from "./webkit.mjs";
 
@@ -66,6 +67,7 @@ try {
     if (wanted("tabs")) await withDesk("tabs", (desk, network) => twoTabs(desk, network, room, 21, expect));
     if (wanted("offline")) await withDesk("offline", (desk, network) => offline(desk, network, room, 31, expect));
     if (wanted("newer")) await withDesk("newer", (desk, network) => newerPage(desk, network, room, 51, expect));
+    if (wanted("graphics")) await withDesk("graphics", (desk, network) => graphicsGone(desk, network, room, 61, expect));
     if (wanted("kills"))
         await withDesk("kills", (desk, network) => killed(desk, network, room, Number(kills), 11, expect));
 } catch (error) {

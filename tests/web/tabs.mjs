@@ -91,3 +91,30 @@ export async function newerPage(desk, network, room, seed, expect) {
     expect(!tablet.trouble.length, `newer page: nothing went wrong ${tablet.trouble.slice(0, 3).join("; ")}`);
     await tablet.close();
 }
+
+/** The browser takes away what the page draws with, as tablets do that are short of memory or were put
+    aside: the page is at its start again, and what was answered is on the desk once. */
+export async function graphicsGone(desk, network, room, seed, expect) {
+    const tablet = await Tablet.open(join(room, "graphics"), { scale: 1 });
+    await tablet.goto(`${network.address}?announce#${await desk.code()}`);
+    const name = (await until(() => tablet.heard("joined")[0], "the tablet has joined")).joined;
+    const chance = chanceOf(seed), kept = () => tablet.heard("kept").length;
+    for (const round of [1, 2]) {
+        await tablet.begin();
+        await tablet.play(chance, () => kept() >= 2 * round, 240_000);
+        const starts = tablet.heard("touchable").length;
+        await tablet.page.evaluate(() => {
+            const canvas = document.getElementById("canvas");
+            const drawing = canvas.getContext("webgl2") ?? canvas.getContext("webgl");
+            drawing.getExtension("WEBGL_lose_context").loseContext();
+        });
+        await until(() => tablet.heard("touchable").length > starts, "the page is at its start again", 60_000);
+    }
+    await tablet.begin();
+    await tablet.play(chance, () => kept() >= 6, 240_000);
+    await tablet.broughtAll(90_000);
+    expect(!tablet.trouble.length, `graphics gone: nothing else went wrong ${tablet.trouble.slice(0, 3).join("; ")}`);
+    await tablet.close();
+    await desk.stop();
+    compare(desk, name, tablet.heard("kept").map(what => what.kept), expect, "graphics gone");
+}

@@ -133,12 +133,19 @@ async function tellAdult() {
         + "a browser may clear what a page keeps when it was not used for a week.");
 }
 
-/** A second tab: the one that was begun last plays. This one starts anew, with what that one kept. */
-const tabs = "BroadcastChannel" in window ? new BroadcastChannel("wrenlet") : null;
-if (tabs) tabs.onmessage = () => {
+/** This page can't go on. At once it is at its start again, with all that was kept; or, if it has not
+    begun, when it is touched. */
+function startAnew() {
     isStale = true;
     if (touched) location.reload();
-};
+}
+
+/** A second tab: the one that was begun last plays. */
+const tabs = "BroadcastChannel" in window ? new BroadcastChannel("wrenlet") : null;
+if (tabs) tabs.onmessage = startAnew;
+
+/** A browser that was put aside for long, or is short of memory, may take away what is drawn with. */
+byId("canvas").addEventListener("webglcontextlost", startAnew);
 
 /** The worker keeps the page's files, so a newer page is seen only when it has fetched that: at each
     start, and when the desk is in reach again. It takes over once all of this page was fetched, so
